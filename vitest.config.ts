@@ -1,0 +1,36 @@
+import { defaultServerConditions } from 'vite'
+import { defineConfig } from 'vitest/config'
+
+// The model's source instead of its build, so that a test never answers for an older build.
+const fromSource = {
+  ssr: { resolve: { conditions: ['@swardsink/source', ...defaultServerConditions] } },
+}
+
+export default defineConfig({
+  test: {
+    passWithNoTests: true,
+    reporters: ['default', './test/support/closingLine.ts'],
+    projects: [
+      {
+        ...fromSource,
+        test: { name: 'model', include: ['test/model/**/*.test.ts', 'test/*.test.ts'] },
+      },
+      {
+        ...fromSource,
+        test: { name: 'explorer', include: ['test/explorer/**/*.test.ts'] },
+      },
+      {
+        ...fromSource,
+        test: {
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          // One browser at a time: pages that share a core with another page measure the neighbour.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          // The first one may have to build the page and fetch a browser.
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
+})
