@@ -1,0 +1,3 @@
+import { FirstLaw } from './first-law.ts'
+
+customElements.define('first-law', FirstLaw)
