@@ -1,0 +1,75 @@
+import type { Caution, Problem, Scenario } from '@swardsink/model'
+import type { Format } from '../words/format.ts'
+import type { Fields } from './fields.ts'
+
+/** Why there is no answer: a physical or numerical outcome of the model, or problems in what was asked. */
+export type Failure =
+  | {
+      readonly kind: 'bottomed out'
+      readonly where: string
+      readonly load: number
+      readonly lockingDepth: number
+    }
+  | {
+      readonly kind: 'not converged'
+      readonly where: string
+      readonly iterations: number
+      readonly residual: number
+    }
+  | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
+  | { readonly kind: 'worker'; readonly message: string }
+
+export type Answer<Result> =
+  | { readonly outcome: 'answered'; readonly result: Result; readonly cautions: readonly Caution[] }
+  | { readonly outcome: 'no answer'; readonly why: Failure; readonly cautions: readonly Caution[] }
+
+/** One line of "how this is worked out": the equation, and the same with the values put in. */
+export type WorkedLine = {
+  /** Names the sentence in the words table that says what the line works out. */
+  readonly what: string
+  readonly equation: string
+  readonly filled: string
+}
+
+/**
+ * A kind of entry without its looks: nothing in here touches a document, so that the worker can load it.
+ * Methods rather than function fields: a table of kinds with different results is still one type.
+ */
+export type Kind<Settings extends object = object, Input = unknown, Result = unknown> = {
+  readonly kind: string
+  /** The complete settings from what a file says; what is wrong is reported to `fields`. */
+  read(fields: Fields): Settings
+  /** What a file needs to say to get these settings back. */
+  write(settings: Settings): Readonly<Record<string, unknown>>
+  problems(settings: Settings, scenario: Scenario): readonly Problem[]
+  /** Names of entries whose answers this one reads. */
+  needs(settings: Settings): readonly string[]
+  /** Everything the answer depends on, as plain data: equal input means equal answer. */
+  input(q: {
+    readonly settings: Settings
+    readonly scenario: Scenario
+    readonly answers: Readonly<Record<string, unknown>>
+  }): Input
+  /** At once, within a frame: the answer, or a draft of it when `refine` follows. */
+  compute(input: Input): Answer<Result>
+  /** In the worker. `onStep` hears how far it has come, 0 to 1. */
+  refine?(input: Input, onStep: (done: number) => void): Answer<Result>
+  /** Buffers of a result that are handed over between threads, not copied. */
+  buffers?(result: Result): readonly ArrayBuffer[]
+  workedOut(q: {
+    readonly input: Input
+    readonly result: Result
+    readonly format: Format
+  }): readonly WorkedLine[]
+  /** Section of docs/physics.md the answer rests on. */
+  readonly section: string
+  /** The test that checks it, as a path in the repository. */
+  readonly check: string
+}
+
+/** A table of kinds by name. */
+export type Kinds = Readonly<Record<string, Kind>>
+
+export function kindsByName(kinds: readonly Kind[]): Kinds {
+  return Object.fromEntries(kinds.map(kind => [kind.kind, kind]))
+}

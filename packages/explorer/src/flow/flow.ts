@@ -1,0 +1,177 @@
+import type { Problem, Scenario } from '@swardsink/model'
+import type { Answer, Entry, Failure, Kind, Kinds } from '../book/index.ts'
+import { workingOrder } from './order.ts'
+import { EMPTY, type EntryState } from './state.ts'
+
+/** Who does the heavy work. The browser hands in a worker, a test a few lines. */
+export type Refiner = {
+  refine(job: {
+    readonly id: string
+    readonly kind: string
+    readonly input: unknown
+    readonly onProgress: (done: number) => void
+    readonly onAnswer: (answer: Answer<unknown>) => void
+  }): void
+  /** Ends what is being worked out for an entry. */
+  drop(id: string): void
+}
+
+export type Flow = {
+  /** Works out everything that the change touches; what is quick is done when this returns. */
+  update(entries: readonly Entry[], scenario: Scenario): void
+  stateOf(id: string): EntryState
+  /** The reader does not want to wait: the draft stays. */
+  stop(id: string): void
+}
+
+type Kept = { readonly key: string; readonly ticket: number; readonly state: EntryState }
+
+export function openFlow(q: {
+  readonly kinds: Kinds
+  readonly refiner: Refiner
+  /** Called when an answer comes in later, not for changes made by `update`. */
+  readonly onLater: () => void
+}): Flow {
+  const { kinds, refiner, onLater } = q
+  const records = new Map<string, Kept>()
+  let tickets = 0
+  /** What was last asked: entries that read a late answer are worked out again with it. */
+  let again: () => void = () => {}
+
+  function fail(id: string, key: string, failure: Failure, cautions: EntryState['cautions'] = []): void {
+    const last = records.get(id)?.state ?? EMPTY
+    refiner.drop(id)
+    records.set(id, {
+      key,
+      ticket: ++tickets,
+      state: {
+        ...last,
+        status: 'failed',
+        failure,
+        cautions,
+        waitsFor: [],
+        stale: last.result !== null,
+        draft: false,
+      },
+    })
+  }
+
+  function take(id: string, key: string, answer: Answer<unknown>, scenario: Scenario, more: boolean): number {
+    if (answer.outcome === 'no answer') {
+      fail(id, key, answer.why, answer.cautions)
+      return tickets
+    }
+    const ticket = ++tickets
+    records.set(id, {
+      key,
+      ticket,
+      state: {
+        status: more ? 'working' : 'done',
+        result: answer.result,
+        resultFor: scenario,
+        stale: false,
+        draft: more,
+        cautions: answer.cautions,
+        waitsFor: [],
+        failure: null,
+        progress: 0,
+        edition: ticket,
+      },
+    })
+    return ticket
+  }
+
+  function refineLater(entry: Entry, kind: Kind, input: unknown, key: string, scenario: Scenario): void {
+    const ticket = records.get(entry.id)?.ticket
+    const current = () => records.get(entry.id)?.ticket === ticket
+    refiner.refine({
+      id: entry.id,
+      kind: kind.kind,
+      input,
+      onProgress(done) {
+        const record = records.get(entry.id)
+        if (!record || !current()) return
+        records.set(entry.id, { ...record, state: { ...record.state, progress: done } })
+        onLater()
+      },
+      onAnswer(answer) {
+        // A late answer is dropped: the entry has been asked something else meanwhile.
+        if (!current()) return
+        take(entry.id, key, answer, scenario, false)
+        again()
+        onLater()
+      },
+    })
+  }
+
+  function work(entry: Entry, kind: Kind, scenario: Scenario, answers: Record<string, unknown>): void {
+    const problems: readonly Problem[] = kind.problems(entry.settings, scenario)
+    if (problems.length > 0) {
+      fail(entry.id, `problems ${JSON.stringify(problems)}`, { kind: 'problems', problems })
+      return
+    }
+    const input = kind.input({ settings: entry.settings, scenario, answers })
+    const key = `${entry.kind} ${JSON.stringify(input)}`
+    if (records.get(entry.id)?.key === key) return
+    const more = kind.refine !== undefined
+    take(entry.id, key, kind.compute(input), scenario, more)
+    if (more && records.get(entry.id)?.state.status === 'working') {
+      refineLater(entry, kind, input, key, scenario)
+    }
+  }
+
+  const flow: Flow = {
+    update(entries, scenario) {
+      again = () => flow.update(entries, scenario)
+      const byId = new Map(entries.map(entry => [entry.id, entry]))
+      for (const id of records.keys()) {
+        if (byId.has(id)) continue
+        refiner.drop(id)
+        records.delete(id)
+      }
+      const needs = new Map(
+        entries.map(entry => [entry.id, kinds[entry.kind]?.needs(entry.settings) ?? []] as const),
+      )
+      const { order, rings } = workingOrder(needs)
+      for (const id of rings) {
+        const received = (needs.get(id) ?? []).join(', ')
+        const problem = { path: id, expected: 'entries that do not need each other', received }
+        fail(id, 'ring', { kind: 'problems', problems: [problem] })
+      }
+      const answers: Record<string, unknown> = {}
+      for (const id of order) {
+        const entry = byId.get(id)
+        const kind = entry && kinds[entry.kind]
+        if (!entry || !kind) continue
+        const missing = (needs.get(id) ?? []).filter(needed => !Object.hasOwn(answers, needed))
+        if (missing.length > 0) {
+          const last = records.get(id)?.state ?? EMPTY
+          refiner.drop(id)
+          records.set(id, {
+            key: 'waiting',
+            ticket: ++tickets,
+            state: {
+              ...last,
+              status: 'waiting',
+              waitsFor: missing,
+              stale: last.result !== null,
+              draft: false,
+            },
+          })
+          continue
+        }
+        work(entry, kind, scenario, answers)
+        const state = records.get(id)?.state
+        if (state && (state.status === 'done' || state.status === 'working')) answers[id] = state.result
+      }
+    },
+    stateOf: id => records.get(id)?.state ?? EMPTY,
+    stop(id) {
+      const record = records.get(id)
+      if (record?.state.status !== 'working') return
+      refiner.drop(id)
+      records.set(id, { ...record, ticket: ++tickets, state: { ...record.state, status: 'done' } })
+    },
+  }
+  return flow
+}

@@ -1,0 +1,1 @@
+export { openWorker, type Thread } from './client.ts'
