@@ -1,4 +1,6 @@
-/** One thing wrong with data from outside: where, what was expected, what stood there. */
+import { catalogue, type QuantityName } from './catalogue.ts'
+
+/** One thing wrong with a value: where, what was expected, what stood there. */
 export type Problem = {
   readonly path: string
   readonly expected: string
@@ -18,4 +20,62 @@ export class InputError extends Error {
     this.expected = expected
     this.received = received
   }
+}
+
+/** Throws the first problem as an InputError: the door of every public function. */
+export function refuse(problems: readonly Problem[]): void {
+  const first = problems[0]
+  if (first) throw new InputError(first)
+}
+
+/** A value as it stands in a problem's sentence: metric display units, six significant digits, plain minus. */
+export function describe(value: unknown, quantity?: QuantityName): string {
+  if (typeof value === 'number' && Number.isFinite(value)) {
+    if (!quantity) return String(Number(value.toPrecision(6)))
+    const { factor, unit } = catalogue[quantity].metric
+    const shown = String(Number((value / factor).toPrecision(6)))
+    return unit === '' ? shown : unit === '°' ? `${shown}°` : `${shown} ${unit}`
+  }
+  if (value === undefined) return 'nothing'
+  if (typeof value === 'number') return String(value)
+  const SHOWN = 60
+  const text = JSON.stringify(value) ?? typeof value
+  return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text
+}
+
+type Range = {
+  /** Strictly more than. */
+  readonly above?: number
+  readonly atLeast?: number
+  /** Strictly less than. */
+  readonly below?: number
+  readonly atMost?: number
+}
+
+function words(range: Range, quantity: QuantityName): string {
+  const say = (value: number) => describe(value, quantity)
+  const parts: string[] = []
+  if (range.above !== undefined) parts.push(`more than ${say(range.above)}`)
+  if (range.atLeast !== undefined) parts.push(`at least ${say(range.atLeast)}`)
+  if (range.below !== undefined) parts.push(`less than ${say(range.below)}`)
+  if (range.atMost !== undefined) parts.push(`at most ${say(range.atMost)}`)
+  return parts.length === 0 ? 'a finite number' : parts.join(' and ')
+}
+
+const inside = (value: number, { above, atLeast, below, atMost }: Range): boolean =>
+  (above === undefined || value > above) &&
+  (atLeast === undefined || value >= atLeast) &&
+  (below === undefined || value < below) &&
+  (atMost === undefined || value <= atMost)
+
+/** The problem of one number, as a list of none or one, so that lists of problems are built by spreading. */
+export function numberProblem(
+  value: unknown,
+  path: string,
+  quantity: QuantityName,
+  range: Range = {},
+): Problem[] {
+  if (typeof value !== 'number') return [{ path, expected: 'a number', received: describe(value) }]
+  if (Number.isFinite(value) && inside(value, range)) return []
+  return [{ path, expected: words(range, quantity), received: describe(value, quantity) }]
 }

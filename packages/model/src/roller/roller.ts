@@ -1,9 +1,11 @@
-import type { Kilograms, Metres } from '../quantities/units.ts'
+import { describe, type Kilograms, type Metres, numberProblem, type Problem } from '../quantities/index.ts'
 
 /** What the face of a roller looks like along its axis. Spaced discs are a narrow land on a wide pitch. */
 export type Surface =
   | { readonly kind: 'smooth' }
   | { readonly kind: 'grooved'; readonly pitch: Metres; readonly land: Metres; readonly depth: Metres }
+
+export type GroovedSurface = Extract<Surface, { kind: 'grooved' }>
 
 export type Roller = {
   readonly mass: Kilograms
@@ -13,3 +15,46 @@ export type Roller = {
   readonly length: Metres
   readonly surface: Surface
 }
+
+export function surfaceProblems(surface: Surface, path: string): Problem[] {
+  const kind: unknown = surface?.kind
+  if (kind === 'smooth') return []
+  if (kind !== 'grooved')
+    return [{ path: `${path}.kind`, expected: 'one of smooth, grooved', received: describe(kind) }]
+  const { pitch, land, depth } = surface as GroovedSurface
+  const pitchProblems = numberProblem(pitch, `${path}.pitch`, 'pitch', { above: 0 })
+  const tooWide =
+    pitchProblems.length === 0 && Number.isFinite(land) && land > pitch
+      ? [
+          {
+            path: `${path}.land`,
+            expected: `at most the pitch, ${describe(pitch, 'pitch')}`,
+            received: describe(land, 'land'),
+          },
+        ]
+      : numberProblem(land, `${path}.land`, 'land', { above: 0 })
+  return [
+    ...pitchProblems,
+    ...tooWide,
+    ...numberProblem(depth, `${path}.depth`, 'grooveDepth', { atLeast: 0 }),
+  ]
+}
+
+export function rollerProblems(roller: Roller, path: string): Problem[] {
+  const { mass, diameter, length, surface } = roller
+  const sizes = [
+    ...numberProblem(mass, `${path}.mass`, 'mass', { atLeast: 0 }),
+    ...numberProblem(diameter, `${path}.diameter`, 'diameter', { above: 0 }),
+    ...numberProblem(length, `${path}.length`, 'length', { above: 0 }),
+    ...surfaceProblems(surface, `${path}.surface`),
+  ]
+  if (sizes.length > 0 || surface.kind !== 'grooved') return sizes
+  return [
+    ...numberProblem(surface.depth, `${path}.surface.depth`, 'grooveDepth', { below: diameter / 2 }),
+    ...numberProblem(surface.land, `${path}.surface.land`, 'land', { atMost: length }),
+  ]
+}
+
+/** A groove without depth or without a gap is no groove. */
+export const isGrooved = (surface: Surface): surface is GroovedSurface =>
+  surface.kind === 'grooved' && surface.depth > 0 && surface.land < surface.pitch

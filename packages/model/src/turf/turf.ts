@@ -1,4 +1,6 @@
-import type { Metres, Seconds } from '../quantities/units.ts'
+import { type Metres, numberProblem, type Problem, refuse, type Seconds } from '../quantities/index.ts'
+import { curveOf, lawProblems, lawWithSoftness, softnessOf } from './law.ts'
+import { REFERENCE_PRESSURE } from './laws/lawKind.ts'
 import type { PressureLaw } from './laws/laws.ts'
 
 /** Turf as a compliant layer: how it answers pressure, how far it carries sideways, how it comes back. */
@@ -14,4 +16,59 @@ export type Turf = {
   readonly recoveryTime?: Seconds
   /** Thickness of the soft layer, if known: only for cautions. */
   readonly thickness?: Metres
+}
+
+/** Sums of decimals such as 0.7 + 0.3 may pass 1 by rounding: this much is let through. */
+const ROUNDING = 1e-12
+
+export function turfProblems(turf: Turf, path: string): Problem[] {
+  const rebound = turf.rebound ?? 1
+  const given = <K extends 'spread' | 'rebound' | 'recoveryTime' | 'thickness'>(
+    key: K,
+    check: (value: number) => Problem[],
+  ) => {
+    const value = turf[key]
+    return value === undefined ? [] : check(value)
+  }
+  return [
+    ...lawProblems(turf.law, `${path}.law`),
+    ...given('spread', value => numberProblem(value, `${path}.spread`, 'spread', { atLeast: 0 })),
+    ...given('rebound', value => numberProblem(value, `${path}.rebound`, 'ratio', { atLeast: 0, atMost: 1 })),
+    ...(turf.lasting === undefined
+      ? []
+      : numberProblem(turf.lasting, `${path}.lasting`, 'ratio', {
+          atLeast: 0,
+          atMost: Math.max(0, 1 - rebound) + ROUNDING,
+        }).map(problem => ({ ...problem, expected: `${problem.expected}, what the rebound leaves` }))),
+    ...given('recoveryTime', value => numberProblem(value, `${path}.recoveryTime`, 'time', { atLeast: 0 })),
+    ...given('thickness', value => numberProblem(value, `${path}.thickness`, 'thickness', { above: 0 })),
+  ]
+}
+
+/**
+ * Shear that the turf mat carries.
+ *
+ *   G = l² p_r/s; the local spread at a sinkage is l_z = √(G z/p(z))
+ *
+ * Units   → G [N/m]
+ * Source  Pasternak 1954; Filonenko-Borodich 1940 (docs/physics.md §2.2)
+ */
+export const shearOf = (turf: Turf): number =>
+  ((turf.spread ?? 0) ** 2 * REFERENCE_PRESSURE) / softnessOf(turf.law)
+
+/** How far turf at this sinkage carries load sideways, m. */
+export function spreadAt(turf: Turf, sinkage: Metres): Metres {
+  const curve = curveOf(turf.law)
+  return Math.sqrt((shearOf(turf) * sinkage) / curve.pressure(sinkage))
+}
+
+/**
+ * The same turf at another softness: exponent, locking depth and spread are kept.
+ *
+ * Throws  InputError when the softness is not positive or does not lie above the locking depth.
+ */
+export function withSoftness(turf: Turf, softness: Metres): Turf {
+  const changed = { ...turf, law: lawWithSoftness(turf.law, softness) }
+  refuse(lawProblems(changed.law, 'law'))
+  return changed
 }

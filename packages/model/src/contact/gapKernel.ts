@@ -1,0 +1,166 @@
+import type { GroovedSurface } from '../roller/index.ts'
+import type { Curve } from '../turf/index.ts'
+import { type MatReach, matReach, newMatReach, yOf } from './matReach.ts'
+
+/** One period of land and gap at one sinkage. */
+export type Period = {
+  /** Load of one pitch per length in the rolling direction, N/m. */
+  load: number
+  /** d load/d sinkage, Pa. */
+  slope: number
+  /** Mat depth in mid-gap, m. */
+  lowest: number
+  /** d lowest/d sinkage. */
+  lowestSlope: number
+  /** Line force on one edge of the land, N/m. */
+  edgeForce: number
+  touching: boolean
+  /** Distance from the land edge to where the mat turns, or to the groove floor, m. */
+  reach: number
+  /** y of the turning point, for the next call's start; NaN when the mat is at rest. */
+  y: number
+}
+
+export const newPeriod = (): Period => ({
+  load: 0,
+  slope: 0,
+  lowest: 0,
+  lowestSlope: 0,
+  edgeForce: 0,
+  touching: false,
+  reach: 0,
+  y: Number.NaN,
+})
+
+/** Beyond this y the mid-gap mat is below 1e-25 of the sinkage: at rest as far as a double can tell. */
+const REST = 60
+const MOST_TURNS = 60
+const CLOSE = 1e-13
+
+const scratch: MatReach = newMatReach()
+
+function restingGap(curve: Curve, shear: number, land: number, sinkage: number, out: Period): void {
+  const pressure = curve.pressure(sinkage)
+  const edgeForce = Math.sqrt(2 * shear * curve.work(sinkage))
+  out.load = pressure * land + 2 * edgeForce
+  out.slope = curve.slope(sinkage) * land + (2 * shear * pressure) / edgeForce
+  out.lowest = 0
+  out.lowestSlope = 0
+  out.edgeForce = edgeForce
+  out.touching = false
+  out.reach = Number.NaN
+  out.y = Number.NaN
+}
+
+function springs(curve: Curve, surface: GroovedSurface, depth: number, sinkage: number, out: Period): void {
+  const gap = surface.pitch - surface.land
+  const floor = sinkage - depth
+  out.touching = floor > 0
+  out.lowest = Math.max(floor, 0)
+  out.lowestSlope = out.touching ? 1 : 0
+  out.load = curve.pressure(sinkage) * surface.land + (out.touching ? curve.pressure(floor) * gap : 0)
+  out.slope = curve.slope(sinkage) * surface.land + (out.touching ? curve.slope(floor) * gap : 0)
+  out.edgeForce = 0
+  out.reach = 0
+  out.y = Number.NaN
+}
+
+/** The mat lies on the groove floor for part of the gap: true, and `out` filled, when it does. */
+function floorTouched(
+  curve: Curve,
+  G: number,
+  surface: GroovedSurface,
+  depth: number,
+  z: number,
+  out: Period,
+) {
+  if (z <= depth) return false
+  const gap = surface.pitch - surface.land
+  matReach(curve, G, z, yOf(z, depth), scratch)
+  if (scratch.reach >= gap / 2) return false
+  const floor = z - depth
+  const floorPressure = curve.pressure(floor)
+  const free = gap - 2 * scratch.reach
+  const edgeForce = Math.sqrt(2 * G * scratch.work)
+  const reachSlope = G / edgeForce + scratch.byTurning
+  out.load = curve.pressure(z) * surface.land + 2 * edgeForce + floorPressure * free
+  out.slope =
+    curve.slope(z) * surface.land +
+    (2 * G * (curve.pressure(z) - floorPressure)) / edgeForce +
+    curve.slope(floor) * free -
+    2 * floorPressure * reachSlope
+  out.lowest = floor
+  out.lowestSlope = 1
+  out.edgeForce = edgeForce
+  out.touching = true
+  out.reach = scratch.reach
+  out.y = Number.NaN
+  return true
+}
+
+/** Newton on the turning point; false when the mat comes to rest before mid-gap. */
+function turningFound(curve: Curve, G: number, gap: number, z: number, start: number): boolean {
+  const half = gap / 2
+  let low = 0
+  let high = REST
+  let y =
+    start > 0 && start < REST ? start : Math.min(half / Math.sqrt((G * z) / curve.pressure(z)), REST / 2)
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    matReach(curve, G, z, y, scratch)
+    const miss = scratch.reach - half
+    if (Math.abs(miss) <= CLOSE * half) return true
+    if (miss > 0) high = y
+    else low = y
+    // u_m = z/cosh y, so du_m/dy = −u_m tanh y
+    const slope = -scratch.byTurning * scratch.turning * Math.tanh(y)
+    let next = y - miss / slope
+    if (!(next > low && next < high)) next = (low + high) / 2
+    if (high - low <= CLOSE * high) return high < REST
+    y = next
+  }
+  return high < REST
+}
+
+/**
+ * Load of one pitch at a sinkage, exact for any law; fills `out`.
+ *
+ *   free      p(z) w_l + 2 √(2G (Φ(z) − Φ(u_m))),  T(u_m, z) = g/2
+ *   floor     p(z) w_l + 2 √(2G (Φ(z) − Φ(u_d))) + p(u_d)(g − 2r),  u_d = z − d, r = T(u_d, z)
+ *   at rest   p(z) w_l + 2 √(2G Φ(z))
+ *   springs   p(z) w_l + p(max(z − d, 0)) g
+ *
+ * Source  derived (docs/physics.md §3.3)
+ */
+export function period(
+  curve: Curve,
+  shear: number,
+  surface: GroovedSurface,
+  depth: number,
+  sinkage: number,
+  startY: number,
+  out: Period,
+): void {
+  if (shear === 0) {
+    springs(curve, surface, depth, sinkage, out)
+    return
+  }
+  const gap = surface.pitch - surface.land
+  const rests = curve.restReach !== undefined && curve.restReach(sinkage, shear) <= gap / 2
+  if (!(rests && sinkage <= depth) && floorTouched(curve, shear, surface, depth, sinkage, out)) return
+  if (rests || !turningFound(curve, shear, gap, sinkage, startY)) {
+    restingGap(curve, shear, surface.land, sinkage, out)
+    return
+  }
+  const edgeForce = Math.sqrt(2 * shear * scratch.work)
+  const lowestSlope = -(shear / edgeForce) / scratch.byTurning
+  out.load = curve.pressure(sinkage) * surface.land + 2 * edgeForce
+  out.slope =
+    curve.slope(sinkage) * surface.land +
+    (2 * shear * (curve.pressure(sinkage) - curve.pressure(scratch.turning) * lowestSlope)) / edgeForce
+  out.lowest = scratch.turning
+  out.lowestSlope = lowestSlope
+  out.edgeForce = edgeForce
+  out.touching = false
+  out.reach = gap / 2
+  out.y = Math.acosh(sinkage / scratch.turning)
+}

@@ -1,0 +1,15 @@
+export { type AcrossGrooves, acrossGrooves, meanMatDepth } from './acrossGrooves.ts'
+export type { Arc } from './arc.ts'
+export { type Condition, conditionProblems } from './condition.ts'
+export {
+  type ContactQuestion,
+  contactProblems,
+  describePressing,
+  findPressing,
+  type Loaded,
+  loadAt,
+  type Pressed,
+  type PressedSettled,
+  press,
+} from './press.ts'
+export { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'

@@ -1,0 +1,126 @@
+import type { Curve } from '../turf/index.ts'
+import type { ArcShape } from './arc.ts'
+import { arcNodes } from './arcNodes.ts'
+
+/** One side of the contact of a smooth roller, per length of roller. */
+export type Side = {
+  /** Load carried, N/m. */
+  readonly load: number
+  /** d load/d sinkage, Pa. */
+  readonly slope: number
+  /** How far the turf touches, m. */
+  readonly reach: number
+  /** Line force where the turf leaves the roller, N/m. */
+  readonly edgeForce: number
+}
+
+const NOTHING: Side = { load: 0, slope: 0, reach: 0, edgeForce: 0 }
+const MOST_TURNS = 60
+const CLOSE = 4 * Number.EPSILON
+
+/**
+ * Sinkage at which turf that carries shear leaves the arc tangentially.
+ *
+ *   h′(b) = √(2 λ Φ(z_a)/G),  λ z₀ = λ z_a + h(b)
+ */
+function leavingDepth(
+  curve: Curve,
+  G: number,
+  R: number,
+  arc: ArcShape,
+  rebound: number,
+  sinkage: number,
+): number {
+  const excess = (z: number) => {
+    const slope = Math.sqrt((2 * rebound * curve.work(z)) / G)
+    return z + arc.height(arc.reachOfSlope(slope, R), R) / rebound - sinkage
+  }
+  let low = 0
+  let high = sinkage
+  // near zero the work is a power of the sinkage: its local exponent gives the start
+  const exponent = (sinkage * curve.pressure(sinkage)) / curve.work(sinkage)
+  let z = sinkage * (1 + (R * curve.work(sinkage)) / (G * sinkage)) ** (-1 / exponent)
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    const value = excess(z)
+    if (value > 0) high = z
+    else low = z
+    const slope2 = (2 * rebound * curve.work(z)) / G
+    const steepening = arc.name === 'circle' ? (1 + slope2) ** 1.5 : 1
+    const gain = 1 + (R * curve.pressure(z)) / (G * steepening)
+    let next = z - value / gain
+    if (!(next > low && next < high)) next = (low + high) / 2
+    if (Math.abs(next - z) <= CLOSE * sinkage || high - low <= CLOSE * sinkage) return next
+    z = next
+  }
+  return z
+}
+
+/**
+ * Load on one side of a smooth roller: the leading side (rebound 1) or the side that unloads behind it.
+ *
+ *   E = ∫₀ᵇ p(z₀ − h(x)/λ) dx + G h′(b)
+ *
+ * Holds   z₀ below the law's limit and, for the circle, below R. On the trailing side turf pressed to z₀ unloads
+ *         along its curve shrunk to the rebound λ.
+ * Units   G [N/m], R, z₀ [m] → load [N/m]
+ * Source  derived (docs/physics.md §3.1, §3.2); for the linear law without spread Bekker's rigid wheel
+ */
+export function smoothSide(
+  curve: Curve,
+  shear: number,
+  radius: number,
+  arc: ArcShape,
+  rebound: number,
+  sinkage: number,
+): Side {
+  if (sinkage <= 0 || rebound <= 0) return NOTHING
+  if (arc.name === 'parabola' && rebound < 1) {
+    // derived: for any law the trailing side is √λ of the leading one
+    const lead = smoothSide(curve, shear, radius, arc, 1, sinkage)
+    const part = Math.sqrt(rebound)
+    return {
+      load: part * lead.load,
+      slope: part * lead.slope,
+      reach: part * lead.reach,
+      edgeForce: part * lead.edgeForce,
+    }
+  }
+  const G = shear
+  const R = radius
+  const spreads = G > 0
+  const leaving = spreads ? leavingDepth(curve, G, R, arc, rebound, sinkage) : 0
+  const edgeSlope = spreads ? Math.sqrt((2 * rebound * curve.work(leaving)) / G) : 0
+  const reach = spreads ? arc.reachOfSlope(edgeSlope, R) : arc.reach(rebound * sinkage, R)
+
+  const closed =
+    arc.name === 'parabola' ? (curve.underParabola?.(sinkage, reach, R) ?? Number.NaN) : Number.NaN
+  const { places, weights } = arcNodes(sinkage / curve.pole)
+  let carried = 0
+  let stiff = 0
+  for (let i = 0; i < places.length; i++) {
+    const height = arc.height(reach * places[i]!, R)
+    const depth = sinkage - height / rebound
+    if (depth <= 0) continue
+    const weight = weights[i]!
+    const pressure = curve.pressure(depth)
+    carried += weight * pressure
+    // without spread p′ may be singular at the end of the arc: there the integral is taken by parts
+    stiff += spreads
+      ? weight * curve.slope(depth)
+      : weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
+  }
+  const under = Number.isNaN(closed) ? carried * reach : closed
+  if (!spreads) return { load: under, slope: (stiff * reach) / sinkage, reach, edgeForce: 0 }
+
+  const pressure = curve.pressure(leaving)
+  const steepening = arc.name === 'circle' ? (1 + edgeSlope * edgeSlope) ** 1.5 : 1
+  const slopeGain = (rebound * pressure) / (G * edgeSlope)
+  const reachGain = (R / steepening) * slopeGain
+  const leavingGain = 1 / (1 + (R * pressure) / (G * steepening))
+  return {
+    load: under + G * edgeSlope,
+    slope: stiff * reach + (pressure * reachGain + G * slopeGain) * leavingGain,
+    reach,
+    edgeForce: G * edgeSlope,
+  }
+}

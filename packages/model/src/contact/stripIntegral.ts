@@ -1,0 +1,114 @@
+import { increasingRoot } from '../numerics/index.ts'
+import type { GroovedSurface } from '../roller/index.ts'
+import type { Curve } from '../turf/index.ts'
+import type { ArcShape } from './arc.ts'
+import { arcNodes } from './arcNodes.ts'
+import { newPeriod, type Period, period } from './gapKernel.ts'
+import { matReach, newMatReach, yOf } from './matReach.ts'
+
+/**
+ * Sinkages at which the load of a pitch has a kink: where the mid-gap mat leaves its rest, and where it first
+ * touches the groove floor. Ascending; found once for a surface on a turf.
+ */
+export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface): readonly number[] {
+  const { depth } = surface
+  const half = (surface.pitch - surface.land) / 2
+  if (shear === 0) return depth < curve.limit ? [depth] : []
+  const restReach = curve.restReach
+  // restReach grows with sinkage as z^((1−n)/2): the kink is where it reaches mid-gap
+  let leavesRest = 0
+  if (restReach) {
+    const atFloor = restReach(depth, shear)
+    const doubled = restReach(2 * depth, shear)
+    leavesRest = depth * (half / atFloor) ** (Math.LN2 / Math.log(doubled / atFloor))
+    // the floor is met while the mid-gap mat is still at rest
+    if (leavesRest >= depth) return [depth]
+  }
+  const rests = leavesRest > 0 ? [leavesRest] : []
+  if (depth >= curve.limit) return rests
+  const scratch = newMatReach()
+  const touch = increasingRoot({
+    evaluate: x => {
+      const by = Math.exp(x)
+      const sinkage = depth + by
+      matReach(curve, shear, sinkage, yOf(sinkage, depth), scratch)
+      // both ends move together: dT/dz at fixed relief
+      const slope = shear / Math.sqrt(2 * shear * scratch.work) + scratch.byTurning
+      return { value: Math.log(half / scratch.reach), slope: (-slope * by) / scratch.reach }
+    },
+    start: Math.log(depth),
+    tolerance: 1e-9,
+    ...(Number.isFinite(curve.limit) ? { high: Math.log(curve.limit - depth) } : {}),
+  })
+  return touch.outcome === 'converged' ? [...rests, depth + Math.exp(touch.at)] : rests
+}
+
+/** How deep the groove is at x: constant under a parabola; two circles on one axis draw apart. */
+function localDepth(arc: ArcShape, radius: number, depth: number, x: number): number {
+  if (arc.name === 'parabola') return depth
+  const inner = radius - depth
+  if (x >= inner) return Number.POSITIVE_INFINITY
+  return Math.sqrt(radius * radius - x * x) - Math.sqrt(inner * inner - x * x)
+}
+
+export type Strip = {
+  /** Both sides, N/m. */
+  readonly load: number
+  /** d load/d sinkage, Pa. */
+  readonly slope: number
+  /** ∫₀^z₀ mean pressure dz, J/m². */
+  readonly work: number
+}
+
+const scratch: Period = newPeriod()
+
+/**
+ * Grooved roller as strips that do not know of each other in the rolling direction.
+ *
+ *   q_strip = 2 ∫₀^√(2Rz₀) (load per pitch at the local sinkage)/s_p dx
+ *
+ * Holds   low by about 1.5 (l/a)² where turf spreads load, because the mat bends in the rolling direction too
+ * Source  derived (docs/physics.md §3.3)
+ */
+export function stripIntegral(
+  curve: Curve,
+  shear: number,
+  radius: number,
+  arc: ArcShape,
+  surface: GroovedSurface,
+  kinks: readonly number[],
+  sinkage: number,
+): Strip {
+  const reach = arc.reach(sinkage, radius)
+  let load = 0
+  let slope = 0
+  let work = 0
+  let y = Number.NaN
+  const add = (x: number, weight: number) => {
+    const height = arc.height(x, radius)
+    const depth = sinkage - height
+    if (depth <= 0) return
+    period(curve, shear, surface, localDepth(arc, radius, surface.depth, x), depth, y, scratch)
+    y = scratch.y
+    load += weight * scratch.load
+    slope += weight * (scratch.load * arc.stretch(height, radius) + depth * scratch.slope)
+    work += weight * scratch.load * arc.slope(x, radius)
+  }
+  // every panel is graded towards its outer end: a kink may lie so near the rim that the next panel inwards still
+  // sees pressure vanish like a power
+  const { places, weights } = arcNodes(sinkage / curve.pole)
+  const panel = (from: number, to: number) => {
+    for (let i = 0; i < places.length; i++) add(from + (to - from) * places[i]!, (to - from) * weights[i]!)
+  }
+  let inside = 0
+  for (let k = kinks.length - 1; k >= 0; k--) {
+    const kink = kinks[k]!
+    if (kink >= sinkage) continue
+    const end = arc.reach(sinkage - kink, radius)
+    panel(inside, end)
+    inside = end
+  }
+  panel(inside, reach)
+  const { pitch } = surface
+  return { load: (2 * load) / pitch, slope: (2 * slope) / (pitch * sinkage), work: work / pitch }
+}

@@ -1,0 +1,71 @@
+import type { QuantityName } from './catalogue.ts'
+import { describe } from './problem.ts'
+
+type Words = { readonly quantity: QuantityName; readonly say: (value: string, limit: string) => string }
+
+/**
+ * Every caution a result can carry: the quantity it is told in and its English sentence. Other languages keep a
+ * table of the same keys.
+ */
+export const cautionWords = {
+  'deep in the arc': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the sinkage is ${value} of the roller's radius; beyond ${limit} the parabola carries noticeably more than the true circle`,
+  },
+  'steep at the land': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the turf hangs into the groove at a slope of ${value}; beyond ${limit} the model of the mat is stretched`,
+  },
+  'wide spread under grooves': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the turf spreads load over ${value} of the contact; beyond ${limit} the quick model of a grooved roller may be out by more than 2 %`,
+  },
+  'grooves while mowing': {
+    quantity: 'ratio',
+    say: () =>
+      'behind a grooved roller on turf that spreads load the model carries 2 to 9 % too little, and its rolling resistance is up to 31 % too low',
+  },
+  'large strain': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the sinkage is ${value} of the layer's thickness; beyond ${limit} real layers carry more than the model`,
+  },
+  'near locking': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the sinkage is ${value} of the locking depth; beyond ${limit} the answer hangs on that depth alone`,
+  },
+  'height not given': {
+    quantity: 'height',
+    say: value => `the height of the centre of gravity is not given; the front axle's, ${value}, is taken`,
+  },
+  'rear roller on fresh turf': {
+    quantity: 'ratio',
+    say: () =>
+      'the rear roller is taken to run on fresh turf, though it follows the front roller: it sinks a little otherwise',
+  },
+  'cuts into the turf': {
+    quantity: 'height',
+    say: value => `the cutting edge stands at ${value}, at or below the turf surface: it would scalp`,
+  },
+} as const satisfies Record<string, Words>
+
+export type CautionKind = keyof typeof cautionWords
+
+/** A mark on a result: it holds, but look before you trust it. */
+export type Caution = {
+  readonly kind: CautionKind
+  readonly value?: number
+  readonly limit?: number
+  readonly where?: string
+}
+
+export function cautionSentence({ kind, value, limit, where }: Caution): string {
+  const words: Words = cautionWords[kind]
+  const say = (number: number | undefined) => (number === undefined ? '' : describe(number, words.quantity))
+  const text = words.say(say(value), say(limit))
+  return where ? `${where}: ${text}` : text
+}

@@ -1,0 +1,8 @@
+export {
+  type GroovedSurface,
+  isGrooved,
+  type Roller,
+  rollerProblems,
+  type Surface,
+  surfaceProblems,
+} from './roller.ts'

@@ -1,0 +1,58 @@
+import { type Metres, numberProblem } from '../../quantities/index.ts'
+import { type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './lawKind.ts'
+import { lockingProblems } from './locking.ts'
+import { logRemainder } from './remainders.ts'
+
+export type StiffeningLaw = {
+  readonly kind: 'stiffening'
+  readonly softness: Metres
+  readonly lockingDepth: Metres
+}
+
+/** Shallower than this part of the locking depth the closed form under an arc cancels: the quadrature is used. */
+const CLOSED_FROM = 0.05
+
+/**
+ * Stiffening towards a depth at which the turf locks.
+ *
+ *   p = k z/(1 − z/H),  k = p_r (1 − s/H)/s
+ *   ∫₀ᵃ p dx = k H [√(2RH) q⁻¹ atan(a/(√(2RH) q)) − a],  q = √(1 − z₀/H)
+ *
+ * Holds   s < H; bottomed out beyond 0.99 H
+ * Source  hyperbolic closure: Kondner 1963; Bandis, Lumsden, Barton 1983 (both from memory); arc integral derived.
+ */
+export const stiffening: LawKind<StiffeningLaw> = {
+  kind: 'stiffening',
+  equation: 'p = k z/(1 − z/H), k = p_r (1 − s/H)/s',
+  source: 'hyperbolic closure: Kondner 1963; Bandis 1983 (from memory)',
+  parameters: [
+    { name: 'softness', quantity: 'softness', symbol: 's' },
+    { name: 'lockingDepth', quantity: 'lockingDepth', symbol: 'H' },
+  ],
+  problems: (law, path) => [
+    ...numberProblem(law.softness, `${path}.softness`, 'softness', { above: 0 }),
+    ...lockingProblems(law, path),
+  ],
+  softness: law => law.softness,
+  withSoftness: (law, softness) => ({ ...law, softness }),
+  curve: ({ softness: s, lockingDepth: H }) => {
+    const k = (REFERENCE_PRESSURE * (1 - s / H)) / s
+    return {
+      pressure: z => (k * z) / (1 - z / H),
+      slope: z => k / (1 - z / H) ** 2,
+      work: z => k * H * H * logRemainder(z / H),
+      workBetween: (z, by) => {
+        const x = by / (H - z)
+        return k * H * (x * z + H * logRemainder(x))
+      },
+      sinkage: p => p / (k + p / H),
+      pole: H,
+      limit: LOCKING_LIMIT * H,
+      underParabola: (z, a, R) => {
+        if (z < CLOSED_FROM * H) return Number.NaN
+        const width = Math.sqrt(2 * R * H * (1 - z / H))
+        return k * H * (((2 * R * H) / width) * Math.atan(a / width) - a)
+      },
+    }
+  },
+}
