@@ -21,12 +21,12 @@ export const figureStyles = css`
   /* Casing: what lies under a text or mark stops 4 px short of it. */
   svg.figure text.on-paper {
     stroke: var(--paper);
-    stroke-width: 6px;
+    stroke-width: 8px;
     paint-order: stroke;
   }
   svg.figure text.on-ground {
     stroke: var(--ground);
-    stroke-width: 6px;
+    stroke-width: 8px;
     paint-order: stroke;
   }
   .outline {
@@ -106,6 +106,11 @@ export const figureStyles = css`
     stroke: var(--present);
     stroke-width: var(--w-thin);
   }
+  .cross-casing {
+    stroke: var(--paper);
+    stroke-width: 3.5px;
+    opacity: 0.8;
+  }
   .present-fill {
     fill: var(--present);
   }
@@ -122,7 +127,7 @@ export const figureStyles = css`
   }
   .cased {
     stroke: var(--paper);
-    stroke-width: 6px;
+    stroke-width: 8px;
   }
   .plate {
     fill: var(--paper);
