@@ -14,7 +14,8 @@ export const figureStyles = css`
   svg.figure text {
     fill: var(--ink-2);
   }
-  svg.figure text.strong {
+  svg.figure text.strong,
+  svg.figure tspan.strong {
     fill: var(--ink);
     font-weight: var(--weight-strong);
   }

@@ -1,0 +1,12 @@
+// Figures: data and a width in, a drawing out. No English, no state, no measuring of the page.
+export type { Format, Frame } from './frame.ts'
+export { heightGlyph } from './heightGlyph.ts'
+export { mapDomain } from './mapDrawing.ts'
+export { type MapDomain, type MapScales, mapScales } from './mapScales.ts'
+export type { SinkageMapWords } from './mapWords.ts'
+export { type RackPlotWords, type RackScale, rackAxis, rackRow, rackScale } from './rackPlot.ts'
+export { type SettingScaleSpec, settingParts, settingScale } from './settingScale.ts'
+export { type SideLayout, type SideViewSpec, sideLayout } from './sideLayout.ts'
+export { sideView } from './sideView.ts'
+export type { SideViewWords } from './sideWords.ts'
+export { type MapPlace, type SinkageMapSpec, sinkageMapView } from './sinkageMapView.ts'
