@@ -23,9 +23,8 @@ export function keep(q: {
   readonly name: string
   readonly edition: string
   readonly book: Book
-  readonly kinds: Kinds
 }): boolean {
-  const saved = { version: SAVE_VERSION, edition: q.edition, book: bookToFile(q.book, q.kinds) }
+  const saved = { version: SAVE_VERSION, edition: q.edition, book: bookToFile(q.book) }
   try {
     q.store.setItem(keyOf(q.name), JSON.stringify(saved))
     return true

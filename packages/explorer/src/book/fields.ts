@@ -20,7 +20,7 @@ export type Fields = {
   readonly path: string
   text(name: string, fallback: string): string
   flag(name: string, fallback: boolean): boolean
-  oneOf<Option extends string>(name: string, options: readonly Option[], fallback: Option): Option
+  oneOf<Option extends string | number>(name: string, options: readonly Option[], fallback: Option): Option
   number(name: string, fallback: number): number
   texts(name: string, fallback: readonly string[]): readonly string[]
   /** Call last: a field nobody asked for is reported, since it is likely a misspelling. */

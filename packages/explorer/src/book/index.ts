@@ -16,6 +16,7 @@ export {
   enter,
   type Held,
   openSession,
+  replaceBook,
   replaceScenario,
   type Session,
   stepBack,

@@ -1,5 +1,5 @@
 import type { Caution, Problem, Scenario } from '@swardsink/model'
-import type { Format } from '../words/format.ts'
+import type { Format } from '../words/index.ts'
 import type { Fields } from './fields.ts'
 
 /** Why there is no answer: a physical or numerical outcome of the model, or problems in what was asked. */
@@ -7,7 +7,7 @@ export type Failure =
   | {
       readonly kind: 'bottomed out'
       readonly where: string
-      readonly load: number
+      readonly load: number | null
       readonly lockingDepth: number
     }
   | {
@@ -35,12 +35,15 @@ export type WorkedLine = {
  * A kind of entry without its looks: nothing in here touches a document, so that the worker can load it.
  * Methods rather than function fields: a table of kinds with different results is still one type.
  */
-export type Kind<Settings extends object = object, Input = unknown, Result = unknown> = {
-  readonly kind: string
-  /** The complete settings from what a file says; what is wrong is reported to `fields`. */
+export type Kind<
+  Name extends string = string,
+  Settings extends object = object,
+  Input = unknown,
+  Result = unknown,
+> = {
+  readonly kind: Name
+  /** The complete settings from what a file says; what is wrong is reported to `fields`. They are written as they are. */
   read(fields: Fields): Settings
-  /** What a file needs to say to get these settings back. */
-  write(settings: Settings): Readonly<Record<string, unknown>>
   problems(settings: Settings, scenario: Scenario): readonly Problem[]
   /** Names of entries whose answers this one reads. */
   needs(settings: Settings): readonly string[]

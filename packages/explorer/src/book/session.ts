@@ -91,6 +91,11 @@ export function replaceScenario(session: Session, scenario: Scenario): Session {
   return withScenario({ ...session, held: {} }, scenario, null)
 }
 
+/** Another book in place of this one; undo brings this one back. */
+export function replaceBook(session: Session, book: Book): Session {
+  return { history: record(session.history, book), held: {} }
+}
+
 export function endGestureOf(session: Session): Session {
   return { ...session, history: endGesture(session.history) }
 }

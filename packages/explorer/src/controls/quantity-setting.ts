@@ -1,0 +1,206 @@
+import { displayUnit, fromDisplay, type Scenario } from '@swardsink/model'
+import { css, html, LitElement, nothing } from 'lit'
+import { live } from 'lit/directives/live.js'
+import type { Held, QuantitySettable } from '../book/index.ts'
+import { rangeStyles, sharedStyles } from '../look/index.ts'
+import type { Reader } from '../words/index.ts'
+import { announce } from './announce.ts'
+import { isUnfinished, readNumber } from './readNumber.ts'
+import { refusalSentence } from './refusalSentence.ts'
+import { LOG_POSITIONS, placeOnLine, printed, stepped, valueOnLine } from './stepping.ts'
+import './graduated-line.ts'
+
+/** One quantity: its name, a field, a native range on a graduated line, and what is wrong with what was typed. */
+export class QuantitySetting extends LitElement {
+  static override properties = {
+    of: { attribute: false },
+    scenario: { attribute: false },
+    held: { attribute: false },
+    reader: { attribute: false },
+    typing: { state: true },
+  }
+  static override styles = [
+    sharedStyles,
+    rangeStyles,
+    css`
+      :host {
+        display: block;
+        padding: var(--s-2) 0 var(--s-1);
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        align-items: baseline;
+        gap: 0 var(--s-3);
+        font-size: var(--t-note);
+        line-height: 1.35;
+      }
+      .name {
+        flex: 1 1 9rem;
+      }
+      .note {
+        display: block;
+      }
+      .value {
+        display: flex;
+        align-items: baseline;
+        gap: var(--s-2);
+        margin-left: auto;
+      }
+      input.field {
+        width: 5.25rem;
+      }
+      .unit {
+        min-width: 2.4em;
+        color: var(--ink-2);
+      }
+      .line {
+        margin-top: var(--s-1);
+        position: relative;
+      }
+      .caution {
+        margin-top: var(--s-1);
+      }
+      @media print {
+        .line {
+          display: none;
+        }
+      }
+    `,
+  ]
+
+  declare of: QuantitySettable
+  declare scenario: Scenario
+  declare held: Held | undefined
+  declare reader: Reader
+  /** What stands in the field while it has the focus; null when it shows the value. */
+  declare typing: string | null
+
+  constructor() {
+    super()
+    this.typing = null
+  }
+
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLInputElement>('input.field')?.focus()
+  }
+
+  override render() {
+    const { of, reader, held } = this
+    const value = of.value(this.scenario)
+    if (value === null) return nothing
+    const { words, format, units } = reader
+    const said = words.settables[of.name] ?? { name: of.name, note: '' }
+    const text = this.typing ?? held?.text ?? format(value, of.quantity, { unit: false })
+    return html`
+      <div class="head">
+        <label class="name" for="field">
+          ${said.name}${said.note ? html` <span class="note" id="note">${said.note}</span>` : nothing}
+        </label>
+        <span class="value">
+          <input
+            class="field"
+            id="field"
+            inputmode="decimal"
+            autocomplete="off"
+            .value=${live(text)}
+            aria-invalid=${held ? 'true' : 'false'}
+            aria-describedby=${held ? 'unit wrong' : 'unit'}
+            @input=${this.typed}
+            @change=${this.left}
+            @blur=${this.left}
+            @keydown=${this.keyInField}
+          >
+          <span class="unit" id="unit">${displayUnit(of.quantity, units)}</span>
+        </span>
+      </div>
+      <div class="line">
+        ${this.range(value, said.name)}
+        <graduated-line .line=${of.line} .quantity=${of.quantity} .reader=${reader}></graduated-line>
+      </div>
+      <div role="status">${held ? html`<p class="caution" id="wrong">${refusalSentence(held.refusal, reader)}</p>` : nothing}</div>
+    `
+  }
+
+  private range(value: number, name: string) {
+    const { of, reader } = this
+    return html`<input
+      type="range"
+      min="0"
+      max=${LOG_POSITIONS}
+      step="any"
+      .value=${live(String(placeOnLine(value, of.line) * LOG_POSITIONS))}
+      aria-label=${reader.words.control.line(name)}
+      aria-valuetext=${reader.format(value, of.quantity)}
+      @input=${this.slid}
+      @change=${this.letGo}
+      @blur=${this.letGo}
+      @keydown=${this.keyOnLine}
+    >`
+  }
+
+  private enter(value: number | null, text: string): void {
+    announce(this, 'enter', { name: this.of.name, value, text, gesture: this.of.name })
+  }
+
+  /** Sets a value that came from the line or a key: the field shows it as printed. */
+  private move(value: number): void {
+    this.typing = null
+    this.enter(value, this.reader.format(value, this.of.quantity, { unit: false }))
+  }
+
+  private typed(event: Event): void {
+    const text = (event.currentTarget as HTMLInputElement).value
+    this.typing = text
+    if (!isUnfinished(text)) this.takeText(text)
+  }
+
+  private takeText(text: string): void {
+    const { quantity } = this.of
+    const { units } = this.reader
+    const shown = readNumber(text, displayUnit(quantity, units))
+    this.enter(shown === null ? null : fromDisplay(shown, quantity, units), text)
+  }
+
+  private left(): void {
+    const text = this.typing
+    if (text !== null && isUnfinished(text)) this.takeText(text)
+    this.typing = null
+    this.letGo()
+  }
+
+  private letGo(): void {
+    announce(this, 'settled', { name: this.of.name })
+  }
+
+  private slid(event: Event): void {
+    const place = (event.currentTarget as HTMLInputElement).valueAsNumber / LOG_POSITIONS
+    this.move(printed(valueOnLine(place, this.of.line), this.of.quantity, this.reader.units))
+  }
+
+  private key(event: KeyboardEvent, ends: boolean): number | null {
+    if (event.altKey || event.ctrlKey || event.metaKey) return null
+    const value = this.held?.value ?? this.of.value(this.scenario)
+    if (value === null) return null
+    const { quantity, line } = this.of
+    return stepped({ key: event.key, value, quantity, units: this.reader.units, line }, { ends })
+  }
+
+  private keyInField(event: KeyboardEvent): void {
+    const value = this.key(event, false)
+    if (value === null) return
+    event.preventDefault()
+    this.move(value)
+  }
+
+  private keyOnLine(event: KeyboardEvent): void {
+    const value = this.key(event, true)
+    if (value === null) return
+    event.preventDefault()
+    const { low, high } = this.of.line
+    this.move(Math.min(high, Math.max(low, value)))
+  }
+}
+
+customElements.define('quantity-setting', QuantitySetting)

@@ -1,0 +1,65 @@
+import type { Scenario } from '@swardsink/model'
+import { css, html, LitElement, nothing } from 'lit'
+import { type Held, settable } from '../book/index.ts'
+import { sharedStyles } from '../look/index.ts'
+import type { Reader } from '../words/index.ts'
+import './choice-setting.ts'
+import './quantity-setting.ts'
+
+/** Settings one under the other, as a ruled list. What this scenario does not have takes no room. */
+export class SettingList extends LitElement {
+  static override properties = {
+    names: { attribute: false },
+    scenario: { attribute: false },
+    held: { attribute: false },
+    reader: { attribute: false },
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      .setting + .setting {
+        border-top: 1px solid var(--rule);
+      }
+    `,
+  ]
+
+  declare names: readonly string[]
+  declare scenario: Scenario
+  declare held: Readonly<Record<string, Held>>
+  declare reader: Reader
+
+  /** Puts the focus on one of its settings; false when it is not here. */
+  find(name: string): boolean {
+    const found = this.renderRoot.querySelector<HTMLElement>(`[data-setting="${CSS.escape(name)}"]`)
+    found?.focus()
+    return found !== null
+  }
+
+  override render() {
+    return this.names.map(name => {
+      const of = settable(name)
+      if (!of || (of.kind === 'quantity' && of.value(this.scenario) === null)) return nothing
+      return html`<div class="setting">${
+        of.kind === 'quantity'
+          ? html`<quantity-setting
+              data-setting=${name}
+              .of=${of}
+              .scenario=${this.scenario}
+              .held=${this.held[name]}
+              .reader=${this.reader}
+            ></quantity-setting>`
+          : html`<choice-setting
+              data-setting=${name}
+              .of=${of}
+              .scenario=${this.scenario}
+              .reader=${this.reader}
+            ></choice-setting>`
+      }</div>`
+    })
+  }
+}
+
+customElements.define('setting-list', SettingList)

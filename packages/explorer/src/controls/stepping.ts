@@ -1,0 +1,55 @@
+import { catalogue, fromDisplay, type QuantityName, toDisplay, type UnitSystem } from '@swardsink/model'
+import type { Line } from '../book/index.ts'
+
+/** How many positions a logarithmic line has for a native range. */
+export const LOG_POSITIONS = 1000
+
+const PAGE = 10
+
+/** One printed digit, in the units shown. */
+export function digit(quantity: QuantityName, units: UnitSystem): number {
+  return 10 ** -catalogue[quantity][units].decimals
+}
+
+/** A value rounded to the digits a reader sees, so that what is computed is what is printed. */
+export function printed(value: number, quantity: QuantityName, units: UnitSystem): number {
+  const { decimals } = catalogue[quantity][units]
+  return fromDisplay(Number(toDisplay(value, quantity, units).toFixed(decimals)), quantity, units)
+}
+
+/** Where a key takes a value: an arrow one printed digit, Page ten; null for any other key. */
+export function stepped(
+  q: {
+    readonly key: string
+    readonly value: number
+    readonly quantity: QuantityName
+    readonly units: UnitSystem
+    readonly line: Line
+  },
+  { ends }: { readonly ends: boolean },
+): number | null {
+  const { key, value, quantity, units, line } = q
+  const step = digit(quantity, units)
+  const by = (digits: number): number =>
+    printed(fromDisplay(toDisplay(value, quantity, units) + digits * step, quantity, units), quantity, units)
+  if (key === 'ArrowUp' || (ends && key === 'ArrowRight')) return by(1)
+  if (key === 'ArrowDown' || (ends && key === 'ArrowLeft')) return by(-1)
+  if (key === 'PageUp') return by(PAGE)
+  if (key === 'PageDown') return by(-PAGE)
+  if (ends && key === 'Home') return line.low
+  if (ends && key === 'End') return line.high
+  return null
+}
+
+/** 0 at the low end of the line, 1 at the high end. */
+export function placeOnLine(value: number, line: Line): number {
+  const { low, high, scale } = line
+  const place =
+    scale === 'linear' ? (value - low) / (high - low) : Math.log(value / low) / Math.log(high / low)
+  return Math.min(1, Math.max(0, place))
+}
+
+export function valueOnLine(place: number, line: Line): number {
+  const { low, high, scale } = line
+  return scale === 'linear' ? low + place * (high - low) : low * (high / low) ** place
+}

@@ -1,0 +1,146 @@
+import {
+  type MapQuantity,
+  type QuantityName,
+  type Scenario,
+  type SinkageMap,
+  settle,
+  sinkageMap,
+  softnessOf,
+  withSoftness,
+} from '@swardsink/model'
+import { type Kind, presentTurf, settable } from '../../book/index.ts'
+import { answer, type SettledInput, settledOf } from '../settled.ts'
+
+export type MapSettings = { readonly quantity: MapQuantity }
+export type MapInput = SettledInput & {
+  readonly quantity: MapQuantity
+  readonly masses: readonly [number, number]
+  readonly softnesses: readonly [number, number]
+}
+export type MapResult = SinkageMap
+
+export const MAP_QUANTITIES = ['sinkage', 'drop', 'effectiveHeight', 'peakPressure'] as const
+
+/** What each is in the catalogue. */
+export const SHOWN_AS: Readonly<Record<MapQuantity, QuantityName>> = {
+  sinkage: 'sinkage',
+  drop: 'drop',
+  effectiveHeight: 'height',
+  peakPressure: 'pressure',
+}
+
+/** Fits in a frame; contours of it are within a line's width of the fine ones. */
+const DRAFT_CELLS = 48
+const FINE_CELLS = 200
+/** The fine map is worked out in so many slices of softness, to say how far it has come. */
+const SLICES = 10
+
+const lineOf = (name: string): readonly [number, number] => {
+  const of = settable(name)
+  if (of?.kind !== 'quantity') throw new Error(`no line for ${name}`)
+  return [of.line.low, of.line.high]
+}
+
+function spaced([low, high]: readonly [number, number], count: number, logarithmic: boolean): Float64Array {
+  return Float64Array.from({ length: count }, (_, i) => {
+    const t = i / (count - 1)
+    return logarithmic ? low * (high / low) ** t : low + (high - low) * t
+  })
+}
+
+function mapOf(input: MapInput, softnesses: Float64Array, masses: Float64Array): SinkageMap {
+  const { unit, turf, condition, quantity } = input
+  return sinkageMap({ unit, turf, condition, quantity, masses, softnesses })
+}
+
+/** Slices of one map, one under the other. */
+function stacked(slices: readonly SinkageMap[], softnesses: Float64Array): SinkageMap {
+  const [first] = slices
+  if (!first) throw new Error('a map of no slices')
+  const cells = softnesses.length * first.masses.length
+  const values = new Float64Array(cells)
+  const outcomes = new Uint8Array(cells)
+  let at = 0
+  for (const slice of slices) {
+    values.set(slice.values, at)
+    outcomes.set(slice.outcomes, at)
+    at += slice.values.length
+  }
+  return { ...first, softnesses, values, outcomes }
+}
+
+/** The value the map has at the case in hand, from the same sum as every other entry; null where there is none. */
+export function valueHere(scenario: Scenario, quantity: MapQuantity): number | null {
+  const settled = settledOf(scenario)
+  if (settled.outcome !== 'settled') return null
+  const { front, drop, effectiveHeight } = settled
+  if (quantity === 'sinkage') return front.sinkage
+  if (quantity === 'drop') return drop.middle
+  return quantity === 'effectiveHeight' ? effectiveHeight.middle : front.peakPressure
+}
+
+/** Mass of the front roller against softness of the turf. */
+export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
+  kind: 'map',
+  read: fields => ({ quantity: fields.oneOf('quantity', MAP_QUANTITIES, 'sinkage') }),
+  problems: () => [],
+  needs: () => [],
+  // Mass and softness are the axes: the case in hand moves over the map without changing it.
+  input({ settings, scenario }) {
+    const { unit, condition } = scenario
+    const turf = presentTurf(scenario)
+    const masses = lineOf('frontRoller.mass')
+    const softnesses = lineOf('turf.softness')
+    const lockingDepth = 'lockingDepth' in turf.law ? turf.law.lockingDepth : Number.POSITIVE_INFINITY
+    return {
+      unit: { ...unit, frontRoller: { ...unit.frontRoller, mass: masses[0] } },
+      turf: withSoftness(turf, Math.min(softnesses[0], lockingDepth / 2)),
+      condition,
+      quantity: settings.quantity,
+      masses,
+      softnesses,
+    }
+  },
+  compute: input =>
+    answer(() => ({
+      result: mapOf(
+        input,
+        spaced(input.softnesses, DRAFT_CELLS, true),
+        spaced(input.masses, DRAFT_CELLS, false),
+      ),
+      cautions: [],
+    })),
+  refine: (input, onStep) =>
+    answer(() => {
+      const softnesses = spaced(input.softnesses, FINE_CELLS, true)
+      const masses = spaced(input.masses, FINE_CELLS, false)
+      const rows = FINE_CELLS / SLICES
+      const slices = Array.from({ length: SLICES }, (_, slice) => {
+        const part = mapOf(input, softnesses.slice(slice * rows, (slice + 1) * rows), masses)
+        onStep((slice + 1) / SLICES)
+        return part
+      })
+      return { result: stacked(slices, softnesses), cautions: [] }
+    }),
+  buffers: ({ masses, softnesses, values, outcomes }) =>
+    [masses, softnesses, values, outcomes].flatMap(({ buffer }) =>
+      buffer instanceof ArrayBuffer ? [buffer] : [],
+    ),
+  workedOut({ input, format }) {
+    const [low, high] = input.masses
+    const one = settle(input)
+    const said =
+      one.outcome === 'settled'
+        ? `m = ${format(low, 'mass')}, s = ${format(softnessOf(input.turf.law), 'softness')}: z_f = ${format(one.front.sinkage, 'sinkage')}`
+        : ''
+    return [
+      {
+        what: 'sweep',
+        equation: 'z_f(m, s) from W_f(m) = q(z_f, s) L',
+        filled: `${said}; ${FINE_CELLS} × ${FINE_CELLS} of them, to ${format(high, 'mass')} and ${format(input.softnesses[1], 'softness')}`,
+      },
+    ]
+  },
+  section: '§3',
+  check: 'test/model/study/sinkageMap.test.ts',
+}

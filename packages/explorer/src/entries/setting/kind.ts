@@ -1,0 +1,22 @@
+import { type Kind, settable } from '../../book/index.ts'
+
+export type SettingSettings = {
+  /** Names of what can be set here, in order. */
+  readonly of: readonly string[]
+}
+
+/** A ruled list of things to set. It has nothing to work out: it is where values come from. */
+export const setting: Kind<'setting', SettingSettings, null, null> = {
+  kind: 'setting',
+  read: fields => ({ of: fields.texts('of', []) }),
+  problems: ({ of }) =>
+    of
+      .filter(name => !settable(name))
+      .map(name => ({ path: 'of', expected: 'the name of a setting', received: name })),
+  needs: () => [],
+  input: () => null,
+  compute: () => ({ outcome: 'answered', result: null, cautions: [] }),
+  workedOut: () => [],
+  section: '§1',
+  check: 'test/explorer/book/settables.test.ts',
+}

@@ -1,0 +1,16 @@
+import { html } from 'lit'
+import type { View } from '../view.ts'
+import { settingFinding, subjectOf } from './finding.ts'
+import type { SettingSettings } from './kind.ts'
+import '../../controls/index.ts'
+
+/** A ruled list of settings, with one sentence on what they come to. */
+export const settingView: View<'setting', SettingSettings, null> = {
+  kind: 'setting',
+  title: ({ settings, reader }) => reader.words.setting.titles[subjectOf(settings.of)] ?? '',
+  finding: ({ settings, scenario, reader }) => settingFinding(settings.of, scenario, reader),
+  note: () => null,
+  table: () => null,
+  draw: ({ settings, now, held, reader }) =>
+    html`<setting-list .names=${settings.of} .scenario=${now} .held=${held} .reader=${reader}></setting-list>`,
+}

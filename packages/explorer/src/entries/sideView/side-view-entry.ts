@@ -1,0 +1,167 @@
+import type { SettledUnit } from '@swardsink/model'
+import { css, html, LitElement, nothing } from 'lit'
+import { presentTurf } from '../../book/index.ts'
+import { announce } from '../../controls/index.ts'
+import { benchGlyph, sideView, turfGlyph } from '../../figures/index.ts'
+import { figureStyles, sharedStyles } from '../../look/index.ts'
+import type { Shown } from '../view.ts'
+import { watchWidth } from '../watchWidth.ts'
+import { sideViewFinding } from './finding.ts'
+import { watchHandles } from './handles.ts'
+import { EXAGGERATIONS, type SideViewSettings } from './kind.ts'
+
+/** The unit from the side, the two numbers that matter, and what moves them. */
+export class SideViewEntry extends LitElement {
+  static override properties = { shown: { attribute: false } }
+  static override styles = [
+    sharedStyles,
+    figureStyles,
+    css`
+      :host {
+        display: grid;
+        gap: var(--s-4) var(--gap);
+      }
+      .numbers {
+        display: grid;
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+        gap: var(--s-2) var(--s-4);
+      }
+      .number {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: 0 var(--s-4);
+        align-items: end;
+      }
+      .number svg {
+        grid-row: span 2;
+      }
+      .number .small {
+        color: var(--ink-2);
+        line-height: 1.2;
+      }
+      .size {
+        font-size: var(--t-number);
+        line-height: 1;
+        white-space: nowrap;
+      }
+      .size .unit {
+        font-size: var(--t-title);
+        color: var(--ink-2);
+      }
+      .finding {
+        font-size: var(--t-text);
+        line-height: 1.4;
+        margin: var(--s-3) 0 var(--s-2);
+      }
+      .heights {
+        display: flex;
+        justify-content: flex-end;
+        align-items: baseline;
+        gap: var(--s-3);
+      }
+      .heights .small {
+        color: var(--ink-2);
+      }
+      .drawn {
+        min-width: 0;
+      }
+      @media (min-width: 79rem) {
+        :host {
+          grid-template-columns: minmax(0, 8fr) minmax(0, 4fr);
+          grid-template-columns: minmax(0, 49.5rem) minmax(0, 1fr);
+        }
+        .aside {
+          grid-column: 2;
+          grid-row: 1;
+        }
+        .drawn {
+          grid-column: 1;
+          grid-row: 1;
+        }
+        .numbers {
+          grid-template-columns: 1fr;
+        }
+      }
+      @media (max-width: 30rem) {
+        .number svg {
+          display: none;
+        }
+      }
+    `,
+  ]
+
+  declare shown: Shown<SideViewSettings, SettledUnit>
+  private readonly width = watchWidth(this, '.drawn')
+
+  constructor() {
+    super()
+    watchHandles(this)
+  }
+
+  override render() {
+    const { shown } = this
+    const { reader, result, scenario, stale, settings, now, held } = shown
+    const { words, format } = reader
+    const pale = stale ? 'stale' : ''
+    const { benchHeight } = scenario.unit
+    const cut = result.effectiveHeight.middle
+    return html`
+      <div class="aside">
+        <div class="numbers ${pale}">
+          ${this.number(benchGlyph, words.sideView.bench, benchHeight)}
+          ${this.number(turfGlyph, words.sideView.cut, cut)}
+        </div>
+        <p class="finding ${pale}">${sideViewFinding(shown)}</p>
+        <setting-list .names=${settings.settings} .scenario=${now} .held=${held} .reader=${reader}></setting-list>
+      </div>
+      <div class="drawn">
+        <div class=${pale}>${this.figure()}</div>
+        <div class="heights" role="group" aria-label=${words.sideView.heights}>
+          <span class="small">${words.sideView.heights}</span>
+          ${EXAGGERATIONS.map(
+            exaggeration => html`<button
+              class="word"
+              aria-pressed=${exaggeration === settings.exaggeration ? 'true' : 'false'}
+              @click=${() => announce(this, 'rearrange', { id: shown.id, settings: { exaggeration } })}
+            >${words.sideView.factor(exaggeration)}</button>`,
+          )}
+        </div>
+      </div>
+      <span class="unseen" role="status">${words.sideView.cut}: ${format(cut, 'height')}</span>
+    `
+  }
+
+  private number(glyph: typeof benchGlyph, name: string, height: number) {
+    const { reader } = this.shown
+    const [, unit = ''] = reader.format(height, 'height').split('\u202f')
+    return html`<div class="number">
+      ${glyph()}
+      <span class="small">${name}</span>
+      <span class="size">${reader.format(height, 'height', { unit: false })}<span class="unit">\u202f${unit}</span></span>
+    </div>`
+  }
+
+  private figure() {
+    const width = this.width()
+    if (width === 0) return nothing
+    const { reader, result, scenario, settings } = this.shown
+    return sideView(
+      {
+        unit: scenario.unit,
+        settled: result,
+        turf: presentTurf(scenario),
+        exaggeration: settings.exaggeration,
+      },
+      {
+        width,
+        words: reader.words.figures.sideView,
+        format: reader.format,
+        units: reader.units,
+        locale: reader.locale,
+        text: reader.figureText,
+      },
+    )
+  }
+}
+
+customElements.define('side-view-entry', SideViewEntry)

@@ -1,0 +1,81 @@
+import {
+  GRAVITY,
+  type QuantityName,
+  type Scenario,
+  type SettledUnit,
+  settle,
+  softnessOf,
+  withSoftness,
+} from '@swardsink/model'
+import { settable } from '../../book/index.ts'
+import type { SettledInput } from '../settled.ts'
+
+export type LiveValue = {
+  readonly quantity: QuantityName
+  /** null where there is none: said in words. */
+  readonly value: number | null
+}
+
+/** What the unit at rest can be asked for in prose, by the names books use. */
+type Ask = {
+  readonly quantity: QuantityName
+  of(settled: SettledUnit, input: SettledInput): number | null
+}
+
+function dropWith(input: SettledInput): number | null {
+  const settled = settle(input)
+  return settled.outcome === 'settled' ? settled.drop.middle : null
+}
+
+function heavierByOne({ unit, turf, condition }: SettledInput): SettledInput {
+  const frontRoller = { ...unit.frontRoller, mass: unit.frontRoller.mass + 1 }
+  return { unit: { ...unit, frontRoller }, turf, condition }
+}
+
+/** null where the turf cannot be twice as soft: it locks before. */
+function twiceAsSoft({ unit, turf, condition }: SettledInput): SettledInput | null {
+  const twice = 2 * softnessOf(turf.law)
+  if ('lockingDepth' in turf.law && twice >= turf.law.lockingDepth) return null
+  return { unit, turf: withSoftness(turf, twice), condition }
+}
+
+const difference = (more: number | null, now: number): number | null => (more === null ? null : more - now)
+
+const computed: Readonly<Record<string, Ask>> = {
+  'front.load': { quantity: 'load', of: ({ front }) => front.load },
+  'front.sinkage': { quantity: 'sinkage', of: ({ front }) => front.sinkage },
+  'front.peakPressure': { quantity: 'pressure', of: ({ front }) => front.peakPressure },
+  'rear.load': { quantity: 'load', of: ({ rear }) => rear.load },
+  'rear.sinkage': { quantity: 'sinkage', of: ({ rear }) => rear.sinkage },
+  drop: { quantity: 'drop', of: ({ drop }) => drop.middle },
+  effectiveHeight: { quantity: 'height', of: ({ effectiveHeight }) => effectiveHeight.middle },
+  'body.weight': { quantity: 'load', of: (_, { unit }) => unit.body.mass * GRAVITY },
+  'oneKilogramMore.drop': {
+    quantity: 'drop',
+    of: ({ drop }, input) => difference(dropWith(heavierByOne(input)), drop.middle),
+  },
+  'twiceAsSoft.drop': {
+    quantity: 'drop',
+    of({ drop }, input) {
+      const softer = twiceAsSoft(input)
+      return softer ? difference(dropWith(softer), drop.middle) : null
+    },
+  },
+}
+
+export const computedNames: readonly string[] = Object.keys(computed)
+
+export function isValueName(name: string): boolean {
+  return Object.hasOwn(computed, name) || settable(name)?.kind === 'quantity'
+}
+
+/** One live value of prose: what was set, or what follows from it. */
+export function liveValue(
+  name: string,
+  q: { readonly scenario: Scenario; readonly settled: SettledUnit; readonly input: SettledInput },
+): LiveValue | null {
+  const of = settable(name)
+  if (of?.kind === 'quantity') return { quantity: of.quantity, value: of.value(q.scenario) }
+  const ask = Object.hasOwn(computed, name) ? computed[name] : undefined
+  return ask ? { quantity: ask.quantity, value: ask.of(q.settled, q.input) } : null
+}

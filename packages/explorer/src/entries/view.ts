@@ -1,0 +1,46 @@
+import type { Scenario } from '@swardsink/model'
+import type { TemplateResult } from 'lit'
+import type { Held } from '../book/index.ts'
+import type { Reader } from '../words/index.ts'
+
+/** A figure's data, in words and numbers as they are read; the unit stands in the head. */
+export type Table = {
+  readonly caption: string
+  readonly columns: readonly { readonly head: string; readonly unit: string }[]
+  readonly rows: readonly (readonly string[])[]
+}
+
+/** What an entry is drawn from. */
+export type Shown<Settings = object, Result = unknown> = {
+  readonly id: string
+  readonly settings: Settings
+  /** The last good answer. */
+  readonly result: Result
+  /** The scenario that answer is for. */
+  readonly scenario: Scenario
+  /** The scenario as it now stands, for what is set here. */
+  readonly now: Scenario
+  readonly held: Readonly<Record<string, Held>>
+  /** The answer is not for the values that now stand: it is drawn pale. */
+  readonly stale: boolean
+  readonly edition: number
+  readonly reader: Reader
+}
+
+/** The looks of a kind. Methods, so that a list of different kinds is still one type. */
+export type View<Name extends string = string, Settings extends object = object, Result = unknown> = {
+  readonly kind: Name
+  title(shown: Shown<Settings, Result>): string
+  /** One sentence with the values in it, or null when there is nothing to find. */
+  finding(shown: Shown<Settings, Result>): string | null
+  /** Scale, condition, source, and what is invented. */
+  note(shown: Shown<Settings, Result>): string | null
+  table(shown: Shown<Settings, Result>): Table | null
+  draw(shown: Shown<Settings, Result>): TemplateResult
+  /** The page invites work on a unit here: the safety cautions stand under it. */
+  readonly handsOn?: boolean
+  /** Stands beside another entry as part of its page, without a heading to be seen. */
+  readonly untitled?: boolean
+  /** Says its finding itself, beside its numbers. */
+  readonly saysFinding?: boolean
+}

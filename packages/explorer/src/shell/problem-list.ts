@@ -1,0 +1,41 @@
+import type { Problem } from '@swardsink/model'
+import { css, html, LitElement, nothing } from 'lit'
+import { sharedStyles } from '../look/index.ts'
+import type { Reader } from '../words/index.ts'
+
+/** Everything that was wrong with a file or a link, path first. */
+export class ProblemList extends LitElement {
+  static override properties = {
+    problems: { attribute: false },
+    nothing: { type: Boolean },
+    reader: { attribute: false },
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      ul {
+        padding-left: var(--s-4);
+        overflow-wrap: anywhere;
+      }
+    `,
+  ]
+
+  declare problems: readonly Problem[]
+  /** Nothing at all could be opened. */
+  declare nothing: boolean
+  declare reader: Reader
+
+  override render() {
+    if (this.problems.length === 0) return nothing
+    const { page } = this.reader.words
+    return html`<section class="caution" role="alert">
+      <p>${this.nothing ? page.unopened : page.damaged}</p>
+      <ul>${this.problems.map(problem => html`<li>${page.problemAt(problem)}</li>`)}</ul>
+    </section>`
+  }
+}
+
+customElements.define('problem-list', ProblemList)

@@ -1,0 +1,113 @@
+import { css, html, LitElement } from 'lit'
+import { live } from 'lit/directives/live.js'
+import { sharedStyles } from '../look/index.ts'
+import type { Reader } from '../words/index.ts'
+import { PAPERS, type Preferences, UNIT_SYSTEMS } from './preferences.ts'
+import { announceReader } from './readerEvents.ts'
+
+/** Book, page, and the few words that are always at hand. */
+export class RunningHead extends LitElement {
+  static override properties = {
+    book: {},
+    page: {},
+    preferences: { attribute: false },
+    canUndo: { type: Boolean },
+    canRedo: { type: Boolean },
+    reader: { attribute: false },
+  }
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: var(--s-1) var(--s-6);
+        border-bottom: 1px solid var(--ink-3);
+        padding: var(--s-4) 0 var(--s-2);
+        font-size: var(--t-note);
+      }
+      .page {
+        color: var(--ink-2);
+      }
+      .words {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: var(--s-1) var(--s-4);
+        margin-left: auto;
+      }
+      label {
+        color: var(--ink-2);
+        display: inline-flex;
+        align-items: baseline;
+        gap: var(--s-2);
+      }
+      select {
+        font: inherit;
+        color: var(--ink);
+        background: var(--paper);
+        border: 0;
+        border-bottom: 1px solid var(--ink-3);
+        border-radius: 0;
+        min-height: var(--target);
+        padding: 0;
+        max-width: 100%;
+      }
+      @media print {
+        .words {
+          display: none;
+        }
+      }
+    `,
+  ]
+
+  declare book: string
+  declare page: string
+  declare preferences: Preferences
+  declare canUndo: boolean
+  declare canRedo: boolean
+  declare reader: Reader
+
+  override render() {
+    const { page: said } = this.reader.words
+    const { units, paper } = this.preferences
+    return html`<div class="head">
+      <strong>${this.book}</strong>
+      <span class="page">${this.page}</span>
+      <nav class="words" aria-label=${said.atHand}>
+        <label>${said.units}
+          <select .value=${live(units)} @change=${this.chooseUnits}>${UNIT_SYSTEMS.map(
+            system =>
+              html`<option value=${system} ?selected=${system === units}>${said.unitSystems[system]}</option>`,
+          )}</select>
+        </label>
+        <label>${said.theme}
+          <select .value=${live(paper)} @change=${this.choosePaper}>${PAPERS.map(
+            name => html`<option value=${name} ?selected=${name === paper}>${said.themes[name]}</option>`,
+          )}</select>
+        </label>
+        <button class="word" ?disabled=${!this.canUndo} @click=${() => announceReader(this, 'undo')}>${said.undo}</button>
+        <button class="word" ?disabled=${!this.canRedo} @click=${() => announceReader(this, 'redo')}>${said.redo}</button>
+        <button class="word" @click=${() => window.print()}>${said.print}</button>
+      </nav>
+    </div>`
+  }
+
+  private chooseUnits(event: Event): void {
+    const chosen = (event.currentTarget as HTMLSelectElement).value
+    const units = UNIT_SYSTEMS.find(system => system === chosen)
+    if (units) announceReader(this, 'prefer', { ...this.preferences, units })
+  }
+
+  private choosePaper(event: Event): void {
+    const chosen = (event.currentTarget as HTMLSelectElement).value
+    const paper = PAPERS.find(name => name === chosen)
+    if (paper) announceReader(this, 'prefer', { ...this.preferences, paper })
+  }
+}
+
+customElements.define('running-head', RunningHead)
