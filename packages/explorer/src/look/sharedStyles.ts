@@ -148,7 +148,21 @@ export const sharedStyles = css`
     text-align: left;
     padding-left: 0;
   }
-  tr:last-child > td {
+  /* A drawing in a row touches the drawings above and below it. */
+  td.drawn {
+    padding: 0;
+  }
+  td.drawn > svg {
+    height: var(--row);
+  }
+  tfoot td.drawn > svg {
+    height: auto;
+  }
+  tfoot td {
+    border-bottom: 0;
+    height: auto;
+  }
+  tbody tr:last-child > td {
     border-bottom-color: var(--ink-3);
   }
   .caution {

@@ -1,3 +1,5 @@
+import type { MapQuantity, UnitSystem } from '@swardsink/model'
+import type { SinkageMapWords } from '../../../../packages/explorer/src/figures/mapWords.ts'
 import type { SideViewWords } from '../../../../packages/explorer/src/figures/sideWords.ts'
 
 export const sideWords: SideViewWords = {
@@ -16,3 +18,23 @@ export const sideWords: SideViewWords = {
   heightBar: (length, exaggeration) => (exaggeration === 1 ? length : `${length}, ×${exaggeration}`),
   handle: { edge: 'cutting edge', front: 'front axis', rear: 'rear axis', body: 'body' },
 }
+
+const quantityWords = {
+  sinkage: 'sinkage',
+  drop: 'drop',
+  effectiveHeight: 'effective height',
+  peakPressure: 'peak pressure',
+}
+
+export const mapWords = (units: UnitSystem, quantity: MapQuantity, unit: string): SinkageMapWords => ({
+  title: `Map of ${quantityWords[quantity]}`,
+  massAxis: `mass of front roller, ${units === 'US' ? 'lb' : 'kg'}`,
+  softnessAxis: units === 'US' ? 'softness of turf, in at 10 kPa' : 'softness of turf, mm at 10 kPa',
+  firm: 'firm',
+  soft: 'soft',
+  contourUnit: unit,
+  here: value => `${value} here`,
+  noAnswer: 'bottoms out here',
+  markName: 'the present case',
+  markText: ({ mass, softness, value }) => `${mass}, ${softness}: ${value ?? 'no answer'}`,
+})
