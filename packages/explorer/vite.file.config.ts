@@ -1,0 +1,20 @@
+import { defaultClientConditions, defineConfig } from 'vite'
+import { carriedWorkers, oneFile } from './tools/oneFile.ts'
+
+/** One HTML file that opens from disk, for whoever has no server and no network. */
+export default defineConfig({
+  base: './',
+  resolve: { conditions: ['@swardsink/source', ...defaultClientConditions] },
+  plugins: [carriedWorkers(), oneFile('swardsink.html')],
+  worker: { format: 'iife', plugins: () => [carriedWorkers()] },
+  publicDir: false,
+  build: {
+    outDir: '../../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: Number.POSITIVE_INFINITY,
+    cssCodeSplit: false,
+    modulePreload: false,
+    rolldownOptions: { output: { format: 'iife', codeSplitting: false } },
+  },
+})

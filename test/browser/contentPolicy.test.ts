@@ -1,0 +1,77 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { openBrowser } from '../support/browser.ts'
+import { type ServedPage, servePage } from '../support/servedPage.ts'
+import { watchedPage } from '../support/watchedPage.ts'
+
+let browser: Browser
+let served: ServedPage
+
+beforeAll(async () => {
+  ;[browser, served] = await Promise.all([openBrowser(), servePage()])
+})
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+})
+
+test('the served page keeps to its own content policy', async () => {
+  const { page, faults } = await watchedPage(browser)
+  await page.goto(served.address, { waitUntil: 'networkidle' })
+  expect(faults).toEqual([])
+})
+
+test('a script or a style written into the page is refused', async () => {
+  const { page, faults } = await watchedPage(browser)
+  await page.goto(served.address)
+  const outcome = await page.evaluate(() => {
+    const script = document.createElement('script')
+    script.textContent = 'document.title = "taken over"'
+    document.body.append(script)
+    const paragraph = document.createElement('p')
+    paragraph.setAttribute('style', 'color: rgb(1, 2, 3)')
+    document.body.append(paragraph)
+    return { title: document.title, colour: getComputedStyle(paragraph).color }
+  })
+  expect(outcome.title).not.toBe('taken over')
+  expect(outcome.colour).not.toBe('rgb(1, 2, 3)')
+  await expect
+    .poll(() => faults.filter(fault => fault.startsWith('policy:')))
+    .toEqual(['policy: script-src-elem refused inline', 'policy: style-src-attr refused inline'])
+})
+
+test('text is never evaluated as code', async () => {
+  const { page } = await watchedPage(browser)
+  await page.goto(served.address)
+  const script = await page.evaluate(async () => {
+    // Through a timer, because the test driver's own calls are exempt from the policy.
+    return new Promise(resolve => {
+      addEventListener('securitypolicyviolation', event => resolve(event.blockedURI))
+      setTimeout('document.title = "taken over"')
+    })
+  })
+  expect(script).toBe('eval')
+})
+
+test('nothing is asked of any other place', async () => {
+  const { page, requests } = await watchedPage(browser)
+  await page.goto(served.address, { waitUntil: 'networkidle' })
+  const foreign = requests.filter(url => !url.startsWith(served.address) && !/^(data|blob):/.test(url))
+  expect(requests.length).toBeGreaterThan(1)
+  expect(foreign).toEqual([])
+
+  const refused = await page.evaluate(() => fetch('http://ellerby-hollow.invalid/').then(() => '', String))
+  expect(refused).toContain('TypeError')
+})
+
+test('the page works under any path', async () => {
+  const { page, faults } = await watchedPage(browser)
+  // The same files one folder down, as on a server that is shared with others.
+  await page.route('**/turf/school/**', async route => {
+    const inside = route.request().url().replace('/turf/school/', '/')
+    await route.fulfill({ response: await route.fetch({ url: inside }) })
+  })
+  await page.goto(`${served.address}turf/school/`, { waitUntil: 'networkidle' })
+  expect(faults).toEqual([])
+  await page.getByText(/\d\s(mm|kPa|kg)/).first().waitFor()
+})
