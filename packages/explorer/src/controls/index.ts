@@ -1,6 +1,7 @@
 export { type Announcement, type Announcements, announce, listen } from './announce.ts'
 export { isUnfinished, readNumber } from './readNumber.ts'
 export { refusalSentence } from './refusalSentence.ts'
-export { digit, printed, stepped } from './stepping.ts'
+export { printed, stepped } from './stepping.ts'
+export { watchWidth } from './watchWidth.ts'
 
 import './setting-list.ts'

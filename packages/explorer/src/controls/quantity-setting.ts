@@ -2,12 +2,13 @@ import { displayUnit, fromDisplay, type Scenario } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
 import type { Held, QuantitySettable } from '../book/index.ts'
+import { settingParts } from '../figures/index.ts'
 import { rangeStyles, sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import { announce } from './announce.ts'
 import { isUnfinished, readNumber } from './readNumber.ts'
 import { refusalSentence } from './refusalSentence.ts'
-import { LOG_POSITIONS, placeOnLine, printed, stepped, valueOnLine } from './stepping.ts'
+import { printed, stepped } from './stepping.ts'
 import './graduated-line.ts'
 
 /** One quantity: its name, a field, a native range on a graduated line, and what is wrong with what was typed. */
@@ -128,9 +129,9 @@ export class QuantitySetting extends LitElement {
     return html`<input
       type="range"
       min="0"
-      max=${LOG_POSITIONS}
+      max="1"
       step="any"
-      .value=${live(String(placeOnLine(value, of.line) * LOG_POSITIONS))}
+      .value=${live(String(this.parts().partOf(value)))}
       aria-label=${reader.words.control.line(name)}
       aria-valuetext=${reader.format(value, of.quantity)}
       @input=${this.slid}
@@ -138,6 +139,12 @@ export class QuantitySetting extends LitElement {
       @blur=${this.letGo}
       @keydown=${this.keyOnLine}
     >`
+  }
+
+  /** A range runs over parts of the line, so that a logarithmic one is as even under the thumb as it looks. */
+  private parts() {
+    const { low, high, scale } = this.of.line
+    return settingParts({ domain: [low, high], kind: scale })
   }
 
   private enter(value: number | null, text: string): void {
@@ -175,8 +182,8 @@ export class QuantitySetting extends LitElement {
   }
 
   private slid(event: Event): void {
-    const place = (event.currentTarget as HTMLInputElement).valueAsNumber / LOG_POSITIONS
-    this.move(printed(valueOnLine(place, this.of.line), this.of.quantity, this.reader.units))
+    const value = this.parts().valueAt((event.currentTarget as HTMLInputElement).valueAsNumber)
+    this.move(printed(value, this.of.quantity, this.reader.units))
   }
 
   private key(event: KeyboardEvent, ends: boolean): number | null {

@@ -1,13 +1,10 @@
 import { catalogue, fromDisplay, type QuantityName, toDisplay, type UnitSystem } from '@swardsink/model'
 import type { Line } from '../book/index.ts'
 
-/** How many positions a logarithmic line has for a native range. */
-export const LOG_POSITIONS = 1000
-
 const PAGE = 10
 
 /** One printed digit, in the units shown. */
-export function digit(quantity: QuantityName, units: UnitSystem): number {
+function digit(quantity: QuantityName, units: UnitSystem): number {
   return 10 ** -catalogue[quantity][units].decimals
 }
 
@@ -39,17 +36,4 @@ export function stepped(
   if (ends && key === 'Home') return line.low
   if (ends && key === 'End') return line.high
   return null
-}
-
-/** 0 at the low end of the line, 1 at the high end. */
-export function placeOnLine(value: number, line: Line): number {
-  const { low, high, scale } = line
-  const place =
-    scale === 'linear' ? (value - low) / (high - low) : Math.log(value / low) / Math.log(high / low)
-  return Math.min(1, Math.max(0, place))
-}
-
-export function valueOnLine(place: number, line: Line): number {
-  const { low, high, scale } = line
-  return scale === 'linear' ? low + place * (high - low) : low * (high / low) ** place
 }

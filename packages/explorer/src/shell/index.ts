@@ -1,4 +1,5 @@
+export { openBook } from './openBook.ts'
 export { openStore } from './store.ts'
-export type { Opening } from './sward-book.ts'
+export type { SwardBook } from './sward-book.ts'
 
 import './sward-book.ts'

@@ -194,6 +194,12 @@ export const english = {
       effectiveHeight: 'Effective height of cut',
       peakPressure: 'Pressure under the front roller',
     },
+    short: {
+      sinkage: 'sinkage',
+      drop: 'drop of the edge',
+      effectiveHeight: 'effective height',
+      peakPressure: 'pressure',
+    },
     softnessWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
       `Softness moves it further than mass: from ${low} to ${high} it grows ${byMass} times, from the firmest turf to the softest ${bySoftness} times.`,
     massWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
@@ -202,19 +208,10 @@ export const english = {
       `From ${low} to ${high} the cut moves by ${byMass}; from the firmest turf to the softest, by ${bySoftness}.`,
     bottoms: (from: string) => `Softer than ${from} this turf bottoms out under the roller: stippled.`,
     times: (value: number) => times.format(value),
-    note: 'Each line is 1.4 times the one before it. The unit’s other values are those set on this page.',
-    key: {
-      present: 'the present case: drag it, click where it should go, or use the arrow keys',
-      contour: 'equal values; each line is 1.4 times the next',
-      unknown: 'no answer: the turf bottoms out',
-    },
-    mark: 'The present case: mass and softness',
-    markText: ({ mass, softness, value }: Values<'mass' | 'softness' | 'value'>) =>
-      `${mass}, softness ${softness}: ${value}`,
-    here: (value: string) => `${value} here`,
-    noneHere: 'no answer here',
+    note: 'The ring is the present case: drag it, click where it should go, or use the arrow keys. Along a line the value stays; each line is 1.4 times the next. Stipple: no answer.',
+    noneHere: 'At this mass and softness the turf bottoms out.',
+    none: 'none',
     quantity: 'Show',
-    table: 'At nine masses and softnesses',
     softness: 'softness',
   },
 
@@ -241,7 +238,10 @@ export const english = {
     sort: (column: string) => `Sort by ${column}`,
     fit: (name: string) => `Fit ${name}`,
     within: (tolerance: string) => `shaded: within ${tolerance} of the one fitted`,
-    touching: 'grooves full',
+    fitShort: 'fit it',
+    touching: 'full',
+    noGrooves: 'no grooves',
+    bottomsOut: 'bottoms out',
   },
 
   setting: {
@@ -284,5 +284,47 @@ export const english = {
     more: 'The same unit is settled again with one value changed',
   } as Readonly<Record<string, string>>,
 
-  figures: {},
+  /** What the figures say inside themselves. */
+  figures: {
+    rack: { axis: (unit: string) => `effective height, ${unit}` },
+    sideView: {
+      title: 'The unit from the side, on turf',
+      frontRoller: 'front roller',
+      rearRoller: 'rear roller',
+      cuttingCylinder: 'cutting cylinder',
+      bottomBlade: 'bottom blade',
+      edgeLine: ['line of the', 'cutting edge'],
+      turf: 'turf',
+      bench: 'bench',
+      effective: 'effective',
+      drop: (value: string) => `${value} drop`,
+      body: (load: string) => `body ${load}`,
+      load: (name: string, load: string) => `${name} ${load}`,
+      heightBar: (length: string, times: number) => (times === 1 ? length : `${length}, ×${times}`),
+      handle: {
+        edge: 'cutting edge: drag to set the bench height',
+        front: 'front roller: drag to set its mass',
+        rear: 'rear roller',
+        body: 'weight of the body',
+      },
+    },
+    map: ({
+      quantity,
+      unit,
+      massUnit,
+      softnessUnit,
+    }: Values<'quantity' | 'unit' | 'massUnit' | 'softnessUnit'>) => ({
+      title: `${quantity}, over mass and softness`,
+      massAxis: `mass of the front roller, ${massUnit}`,
+      softnessAxis: `softness of the turf, ${softnessUnit} at 10 kPa`,
+      firm: 'firm',
+      soft: 'soft',
+      contourUnit: unit,
+      here: (value: string) => `${value} here`,
+      noAnswer: 'no answer here',
+      markName: 'The present case: left and right mass, up and down softness',
+      markText: (place: { mass: string; softness: string; value: string | null }) =>
+        `${place.mass}, softness ${place.softness}: ${place.value ?? 'no answer'}`,
+    }),
+  },
 }

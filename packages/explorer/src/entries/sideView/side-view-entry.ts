@@ -1,11 +1,10 @@
 import type { SettledUnit } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
-import { presentTurf } from '../../book/index.ts'
-import { announce } from '../../controls/index.ts'
-import { benchGlyph, sideView, turfGlyph } from '../../figures/index.ts'
+import { announce, watchWidth } from '../../controls/index.ts'
+import { heightGlyph, sideLayout, sideView } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
-import { watchWidth } from '../watchWidth.ts'
+import { frameOf, specOf } from './drawing.ts'
 import { sideViewFinding } from './finding.ts'
 import { watchHandles } from './handles.ts'
 import { EXAGGERATIONS, type SideViewSettings } from './kind.ts'
@@ -67,7 +66,6 @@ export class SideViewEntry extends LitElement {
       }
       @media (min-width: 79rem) {
         :host {
-          grid-template-columns: minmax(0, 8fr) minmax(0, 4fr);
           grid-template-columns: minmax(0, 49.5rem) minmax(0, 1fr);
         }
         .aside {
@@ -95,7 +93,7 @@ export class SideViewEntry extends LitElement {
 
   constructor() {
     super()
-    watchHandles(this)
+    watchHandles(this, () => sideLayout(specOf(this.shown), frameOf(this.shown.reader, this.width())))
   }
 
   override render() {
@@ -108,8 +106,8 @@ export class SideViewEntry extends LitElement {
     return html`
       <div class="aside">
         <div class="numbers ${pale}">
-          ${this.number(benchGlyph, words.sideView.bench, benchHeight)}
-          ${this.number(turfGlyph, words.sideView.cut, cut)}
+          ${this.number('bench', words.sideView.bench, benchHeight)}
+          ${this.number('turf', words.sideView.cut, cut)}
         </div>
         <p class="finding ${pale}">${sideViewFinding(shown)}</p>
         <setting-list .names=${settings.settings} .scenario=${now} .held=${held} .reader=${reader}></setting-list>
@@ -131,11 +129,11 @@ export class SideViewEntry extends LitElement {
     `
   }
 
-  private number(glyph: typeof benchGlyph, name: string, height: number) {
+  private number(where: 'bench' | 'turf', name: string, height: number) {
     const { reader } = this.shown
     const [, unit = ''] = reader.format(height, 'height').split('\u202f')
     return html`<div class="number">
-      ${glyph()}
+      ${heightGlyph(where)}
       <span class="small">${name}</span>
       <span class="size">${reader.format(height, 'height', { unit: false })}<span class="unit">\u202f${unit}</span></span>
     </div>`
@@ -143,24 +141,7 @@ export class SideViewEntry extends LitElement {
 
   private figure() {
     const width = this.width()
-    if (width === 0) return nothing
-    const { reader, result, scenario, settings } = this.shown
-    return sideView(
-      {
-        unit: scenario.unit,
-        settled: result,
-        turf: presentTurf(scenario),
-        exaggeration: settings.exaggeration,
-      },
-      {
-        width,
-        words: reader.words.figures.sideView,
-        format: reader.format,
-        units: reader.units,
-        locale: reader.locale,
-        text: reader.figureText,
-      },
-    )
+    return width === 0 ? nothing : sideView(specOf(this.shown), frameOf(this.shown.reader, width))
   }
 }
 

@@ -1,29 +1,26 @@
 import type { QuantityName, SettledUnit } from '@swardsink/model'
 import { displayUnit } from '@swardsink/model'
 import { html } from 'lit'
-import { presentTurf } from '../../book/index.ts'
-import { exaggerationUsed } from '../../figures/index.ts'
+import { sideLayout } from '../../figures/index.ts'
 import type { Shown, Table, View } from '../view.ts'
+import { frameOf, specOf } from './drawing.ts'
 import { sideViewFinding } from './finding.ts'
 import type { SideViewSettings } from './kind.ts'
 import './side-view-entry.ts'
 
 type ShownSide = Shown<SideViewSettings, SettledUnit>
 
-function note({ settings, scenario, result, reader }: ShownSide): string {
+function note(shown: ShownSide): string {
+  const { scenario, reader } = shown
   const { sideView } = reader.words
-  const { condition, unit } = scenario
+  const { condition } = scenario
   const stands =
     condition.kind === 'standing'
       ? sideView.condition.standing
       : sideView.condition.mowing(reader.format(condition.speed, 'speed'))
-  const used = exaggerationUsed({
-    unit,
-    settled: result,
-    turf: presentTurf(scenario),
-    exaggeration: settings.exaggeration,
-  })
-  return [stands, sideView.scale(used), sideView.invented].join(' ')
+  const anyWidth = 792
+  const { exaggeration } = sideLayout(specOf(shown), frameOf(reader, anyWidth))
+  return [stands, sideView.scale(exaggeration), sideView.invented].join(' ')
 }
 
 function table({ result, reader }: ShownSide): Table {

@@ -1,0 +1,27 @@
+import type { Shown } from '../view.ts'
+import { isSettled, type RackResult, type RackSettings } from './kind.ts'
+import { byHeight } from './rows.ts'
+
+/** Which roller cuts lowest with the bench left alone, and what to set to make up for it. */
+export function rackFinding({ result, scenario, reader }: Shown<RackSettings, RackResult>): string | null {
+  const { words, format } = reader
+  const ranked = byHeight(result)
+  const lowest = ranked[0]
+  const highest = ranked.at(-1)
+  const fitted = result.filter(isSettled).find(row => row.fitted)
+  if (!lowest || !highest) return null
+  const bench = format(scenario.unit.benchHeight, 'height')
+  const shown = (height: number) => format(height, 'height')
+  const from = fitted?.effectiveHeight ?? lowest.effectiveHeight - (lowest.change ?? 0)
+  if (shown(lowest.effectiveHeight) === shown(highest.effectiveHeight)) return words.rack.allAlike
+  if (lowest.fitted)
+    return words.rack.fittedLowest({ bench, name: highest.name, by: shown(highest.effectiveHeight - from) })
+  if (lowest.benchHeight === null) return null
+  return words.rack.lowest({
+    bench,
+    name: lowest.name,
+    by: shown(from - lowest.effectiveHeight),
+    wanted: shown(scenario.effectiveHeight ?? from),
+    set: shown(lowest.benchHeight),
+  })
+}

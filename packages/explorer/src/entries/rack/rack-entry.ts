@@ -1,0 +1,127 @@
+import { type ComparedRoller, displayUnit, type QuantityName } from '@swardsink/model'
+import { html, LitElement, nothing } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { announce, watchWidth } from '../../controls/index.ts'
+import { rackAxis, rackRow, rackScale } from '../../figures/index.ts'
+import { figureStyles, sharedStyles } from '../../look/index.ts'
+import type { Shown } from '../view.ts'
+import { isSettled, RACK_COLUMNS, type RackColumn, type RackResult, type RackSettings } from './kind.ts'
+import { rackStyles } from './rackStyles.ts'
+import { cellValue, sorted, surfaceWords } from './rows.ts'
+
+/** What each column is in the catalogue. */
+const COLUMN_QUANTITY: Readonly<Record<RackColumn, QuantityName>> = {
+  mass: 'mass',
+  load: 'load',
+  sinkage: 'sinkage',
+  pressure: 'pressure',
+  relief: 'relief',
+  benchHeight: 'height',
+  change: 'height',
+  effectiveHeight: 'height',
+}
+
+/** Units of one machine are kept within this of each other. Common practice, no source. */
+const TOLERANCE = 0.25e-3
+
+/** Every roller of the rack in a row: its numbers, and where it cuts on one scale. */
+export class RackEntry extends LitElement {
+  static override properties = { shown: { attribute: false } }
+  static override styles = [sharedStyles, figureStyles, rackStyles]
+
+  declare shown: Shown<RackSettings, RackResult>
+  private readonly width = watchWidth(this, '.plot-head')
+
+  override render() {
+    const { result, settings, stale, reader } = this.shown
+    const { words } = reader
+    const scale = this.scale()
+    return html`<div class="scrolls ${stale ? 'stale' : ''}" tabindex="0" role="group" aria-label=${words.rack.caption}>
+      <table>
+        <caption class="unseen">${words.rack.caption}</caption>
+        <thead><tr>
+          <th scope="col">${words.rack.roller}</th>
+          ${RACK_COLUMNS.map(column => this.columnHead(column))}
+          <th class="plot-head" scope="col">${words.rack.within(reader.format(TOLERANCE, 'height'))}</th>
+        </tr></thead>
+        <tbody>${repeat(
+          sorted(result, settings),
+          row => row.name,
+          row => this.row(row, scale),
+        )}</tbody>
+        <tfoot><tr><td colspan=${RACK_COLUMNS.length + 1}></td><td class="plot">${
+          scale && rackAxis(scale, { ...this.frame(scale.width), words: this.axisWords() })
+        }</td></tr></tfoot>
+      </table>
+    </div>`
+  }
+
+  private axisWords() {
+    const { words, units } = this.shown.reader
+    return { axis: words.figures.rack.axis(displayUnit('height', units)) }
+  }
+
+  private frame(width: number) {
+    const { format, units, locale, figureText } = this.shown.reader
+    return { width, format, units, locale, text: figureText }
+  }
+
+  private scale() {
+    const width = this.width()
+    if (width === 0) return null
+    const rows = this.shown.result
+    const heights = rows.map(row => (isSettled(row) ? row.effectiveHeight : null))
+    const fitted = rows.filter(isSettled).find(row => row.fitted)?.effectiveHeight ?? null
+    return rackScale({ heights, fitted, tolerance: TOLERANCE }, { width })
+  }
+
+  private columnHead(column: RackColumn) {
+    const { settings, reader, id } = this.shown
+    const { rack } = reader.words
+    const sorts = settings.sort === column
+    const order = sorts && settings.order === 'down' ? 'up' : 'down'
+    const direction = settings.order === 'up' ? 'ascending' : 'descending'
+    return html`<th scope="col" aria-sort=${sorts ? direction : 'none'}>
+      <button
+        class="sort"
+        title=${rack.sort(rack.columns[column])}
+        @click=${() => announce(this, 'rearrange', { id, settings: { sort: column, order } })}
+      >${rack.columns[column]}${sorts ? html`<span aria-hidden="true">${settings.order === 'up' ? ' ↑' : ' ↓'}</span>` : nothing}</button>
+      <span class="unit">${displayUnit(COLUMN_QUANTITY[column], reader.units)}</span>
+    </th>`
+  }
+
+  private row(row: ComparedRoller, scale: ReturnType<RackEntry['scale']>) {
+    const { reader } = this.shown
+    const { rack, surfaces } = reader.words
+    const fit = () => announce(this, 'choose', { name: 'frontRoller', option: row.name })
+    return html`<tr class=${row.fitted ? 'fitted' : ''}>
+      <th scope="row">
+        ${row.name}, ${surfaceWords(row, reader)}${
+          row.fitted
+            ? html`, ${surfaces.fitted}`
+            : html` <button class="word" aria-label=${rack.fit(row.name)} @click=${fit}>${rack.fitShort}</button>`
+        }
+      </th>
+      ${RACK_COLUMNS.map(column => html`<td>${this.cell(row, column)}</td>`)}
+      <td class="plot">${
+        scale &&
+        rackRow(
+          { height: isSettled(row) ? row.effectiveHeight : null, isFitted: row.fitted, name: row.name },
+          scale,
+        )
+      }</td>
+    </tr>`
+  }
+
+  private cell(row: ComparedRoller, column: RackColumn): string {
+    const { words, format } = this.shown.reader
+    const value = cellValue(row, column)
+    if (value !== null)
+      return format(value, COLUMN_QUANTITY[column], { unit: false, signed: column === 'change' })
+    if (!isSettled(row)) return column === 'load' ? words.rack.bottomsOut : ''
+    return row.grooveFloor === 'touching' ? words.rack.touching : words.rack.noGrooves
+  }
+}
+
+customElements.define('rack-entry', RackEntry)

@@ -1,0 +1,86 @@
+import { css } from 'lit'
+
+/** The rack is a table whose last column is a drawing: rows have no gaps, so that the lines of all rows join. */
+export const rackStyles = css`
+  :host {
+    display: block;
+    min-width: 0;
+  }
+  .scrolls {
+    overflow-x: auto;
+    position: relative;
+  }
+  table {
+    width: 100%;
+    min-width: 60rem;
+  }
+  th[scope='row'] {
+    text-align: left;
+    color: var(--ink);
+    border-bottom: 1px solid var(--rule);
+    padding: 0 var(--s-2) 0 0;
+    vertical-align: middle;
+    white-space: nowrap;
+  }
+  th[scope='row'] .word {
+    margin-left: var(--s-2);
+  }
+  tr.fitted > * {
+    font-weight: var(--weight-strong);
+  }
+  .unit {
+    display: block;
+    font-size: var(--t-axis);
+  }
+  .sort {
+    font: inherit;
+    color: inherit;
+    background: none;
+    border: 0;
+    padding: 0;
+    min-height: var(--target);
+    cursor: pointer;
+    text-align: right;
+    white-space: nowrap;
+  }
+  .sort:hover {
+    color: var(--ink);
+  }
+  th[aria-sort='ascending'] .sort,
+  th[aria-sort='descending'] .sort {
+    color: var(--ink);
+    font-weight: var(--weight-strong);
+  }
+  .plot-head {
+    width: 20rem;
+    min-width: 14rem;
+    font-size: var(--t-axis);
+    text-align: left;
+    padding-left: 20px;
+    padding-right: 0;
+  }
+  td.plot {
+    padding: 0;
+    height: var(--row);
+  }
+  td.plot svg {
+    display: block;
+  }
+  tfoot td {
+    border: 0;
+    height: auto;
+  }
+  tbody tr:last-child > * {
+    border-bottom: 1px solid var(--ink-3);
+  }
+  @media (max-width: 47.9rem) {
+    th:first-child {
+      position: sticky;
+      left: 0;
+      background: var(--paper);
+      z-index: 1;
+      white-space: normal;
+      min-width: 8.5rem;
+    }
+  }
+`

@@ -1,0 +1,46 @@
+import type { ComparedRoller } from '@swardsink/model'
+import type { Reader } from '../../words/index.ts'
+import { type ComparedSettled, isSettled, type RackColumn, type RackSettings } from './kind.ts'
+
+/** One number of a row; null where there is none. */
+export function cellValue(row: ComparedRoller, column: RackColumn): number | null {
+  if (column === 'mass') return row.roller.mass
+  if (!isSettled(row)) return null
+  const values: Record<Exclude<RackColumn, 'mass'>, number | null> = {
+    load: row.frontLoad,
+    sinkage: row.sinkage,
+    pressure: row.peakPressure,
+    relief: row.grooveFloor === 'free' ? row.relief : null,
+    benchHeight: row.benchHeight,
+    change: row.change,
+    effectiveHeight: row.effectiveHeight,
+  }
+  return values[column]
+}
+
+/** Rows in the order asked for; those without a number last, whichever way it runs. */
+export function sorted(
+  rows: readonly ComparedRoller[],
+  { sort, order }: RackSettings,
+): readonly ComparedRoller[] {
+  const sign = order === 'up' ? 1 : -1
+  return [...rows].sort((a, b) => {
+    const [x, y] = [cellValue(a, sort), cellValue(b, sort)]
+    if (x === null || y === null) return Number(x === null) - Number(y === null)
+    return sign * (x - y)
+  })
+}
+
+/** What a roller's face is, in words. */
+export function surfaceWords({ roller }: ComparedRoller, { words, format }: Reader): string {
+  const { surface } = roller
+  if (surface.kind === 'smooth') return words.surfaces.smooth
+  return words.surfaces.grooved({
+    land: format(surface.land, 'land', { unit: false }),
+    pitch: format(surface.pitch, 'pitch'),
+  })
+}
+
+export function byHeight(rows: readonly ComparedRoller[]): readonly ComparedSettled[] {
+  return rows.filter(isSettled).toSorted((a, b) => a.effectiveHeight - b.effectiveHeight)
+}

@@ -1,0 +1,182 @@
+import type { Scenario } from '@swardsink/model'
+import { describe, expect, it } from 'vitest'
+import { type Answer, type Entry, type Kind, kindsByName } from '../../../packages/explorer/src/book/index.ts'
+import { openFlow, type Refiner } from '../../../packages/explorer/src/flow/index.ts'
+
+const roller = { mass: 6.2, diameter: 0.057, length: 0.56, surface: { kind: 'smooth' } } as const
+const scenario: Scenario = {
+  unit: {
+    wheelbase: 0.19,
+    edge: 0.105,
+    benchHeight: 3.4e-3,
+    frontRoller: roller,
+    rearRoller: roller,
+    body: { mass: 18, at: 0.1 },
+  },
+  rollers: { one: roller },
+  turfs: { green: { law: { kind: 'linear', softness: 0.3e-3 } } },
+  turf: 'green',
+  condition: { kind: 'standing' },
+}
+const benchAt = (benchHeight: number): Scenario => ({ ...scenario, unit: { ...scenario.unit, benchHeight } })
+
+type Counted = { computed: number }
+
+/** Answers with the bench height; fails above 10 mm; its fine answer is told apart. */
+function benchKind(counted: Counted, fine = false): Kind<'bench', object, number, string> {
+  const kind: Kind<'bench', object, number, string> = {
+    kind: 'bench',
+    read: () => ({}),
+    problems: () => [],
+    needs: () => [],
+    input: q => q.scenario.unit.benchHeight,
+    compute(height) {
+      counted.computed++
+      return height > 0.01
+        ? {
+            outcome: 'no answer',
+            why: { kind: 'bottomed out', where: 'front', load: 150, lockingDepth: 1e-3 },
+            cautions: [],
+          }
+        : { outcome: 'answered', result: `quick ${height}`, cautions: [] }
+    },
+    workedOut: () => [],
+    section: '',
+    check: '',
+  }
+  return fine ? { ...kind, refine: height => answered(`fine ${height}`) } : kind
+}
+
+const answered = (result: string): Answer<string> => ({ outcome: 'answered', result, cautions: [] })
+
+/** Repeats what another entry answered. */
+const echo: Kind<'echo', { readonly of: string }, unknown, string> = {
+  kind: 'echo',
+  read: () => ({ of: '' }),
+  problems: () => [],
+  needs: settings => [settings.of],
+  input: ({ settings, answers }) => answers[settings.of],
+  compute: input => answered(`echo of ${String(input)}`),
+  workedOut: () => [],
+  section: '',
+  check: '',
+}
+
+const entry = (id: string, kind: string, settings: object = {}): Entry => ({
+  id,
+  kind,
+  beside: false,
+  settings,
+})
+
+type Job = Parameters<Refiner['refine']>[0]
+
+function openWith(kinds: readonly Kind[]) {
+  const jobs: Job[] = []
+  const dropped: string[] = []
+  let later = 0
+  const flow = openFlow({
+    kinds: kindsByName(kinds),
+    refiner: { refine: job => jobs.push(job), drop: id => dropped.push(id) },
+    onLater: () => later++,
+  })
+  return { flow, jobs, dropped, later: () => later }
+}
+
+describe('the flow of answers', () => {
+  it('has the answer when the update returns', () => {
+    const { flow } = openWith([benchKind({ computed: 0 })])
+    flow.update([entry('a', 'bench')], scenario)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', result: 'quick 0.0034', stale: false })
+  })
+
+  it('works an entry out again only when what it depends on has changed', () => {
+    const counted = { computed: 0 }
+    const { flow } = openWith([benchKind(counted)])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.update([entry('a', 'bench')], { ...scenario, condition: { kind: 'mowing', speed: 1 } })
+    expect(counted.computed).toBe(1)
+    flow.update([entry('a', 'bench')], benchAt(4e-3))
+    expect(counted.computed).toBe(2)
+  })
+
+  it('keeps the last good answer, marked stale, when there is none', () => {
+    const { flow } = openWith([benchKind({ computed: 0 })])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.update([entry('a', 'bench')], benchAt(0.02))
+    const state = flow.stateOf('a')
+    expect(state).toMatchObject({ status: 'failed', result: 'quick 0.0034', stale: true })
+    expect(state.failure).toMatchObject({ kind: 'bottomed out', load: 150 })
+    expect(state.resultFor).toBe(scenario)
+    flow.update([entry('a', 'bench')], scenario)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', stale: false, failure: null })
+  })
+
+  it('shows the quick answer at once and the fine one when it comes', () => {
+    const { flow, jobs, later } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'working', draft: true, stale: false })
+    jobs[0]?.onProgress(0.5)
+    expect(flow.stateOf('a').progress).toBe(0.5)
+    jobs[0]?.onAnswer(answered('fine'))
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', result: 'fine', draft: false })
+    expect(later()).toBe(2)
+  })
+
+  it('drops a late answer to a question that no longer stands', () => {
+    const { flow, jobs, later } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.update([entry('a', 'bench')], benchAt(4e-3))
+    jobs[0]?.onAnswer(answered('late'))
+    jobs[0]?.onProgress(0.9)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'working', result: 'quick 0.004', progress: 0 })
+    expect(later()).toBe(0)
+    jobs[1]?.onAnswer(answered('in time'))
+    expect(flow.stateOf('a').result).toBe('in time')
+  })
+
+  it('keeps the draft when the reader does not want to wait', () => {
+    const { flow, jobs, dropped } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.stop('a')
+    expect(dropped).toContain('a')
+    jobs[0]?.onAnswer(answered('late'))
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', result: 'quick 0.0034', draft: true })
+  })
+
+  it('says what an entry waits for, and works it out when that has an answer', () => {
+    const { flow } = openWith([benchKind({ computed: 0 }), echo])
+    const entries = [entry('b', 'echo', { of: 'a' }), entry('a', 'bench')]
+    flow.update(entries, benchAt(0.02))
+    expect(flow.stateOf('b')).toMatchObject({ status: 'waiting', waitsFor: ['a'], result: null })
+    flow.update(entries, scenario)
+    expect(flow.stateOf('b')).toMatchObject({ status: 'done', result: 'echo of quick 0.0034' })
+    flow.update(entries, benchAt(0.02))
+    expect(flow.stateOf('b')).toMatchObject({
+      status: 'waiting',
+      stale: true,
+      result: 'echo of quick 0.0034',
+    })
+  })
+
+  it('works out again what reads an answer that came late', () => {
+    const { flow, jobs } = openWith([benchKind({ computed: 0 }, true), echo])
+    flow.update([entry('a', 'bench'), entry('b', 'echo', { of: 'a' })], scenario)
+    jobs[0]?.onAnswer(answered('fine'))
+    expect(flow.stateOf('b').result).toBe('echo of fine')
+  })
+
+  it('fails entries that need each other, with their names', () => {
+    const { flow } = openWith([echo])
+    flow.update([entry('a', 'echo', { of: 'b' }), entry('b', 'echo', { of: 'a' })], scenario)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'failed', failure: { kind: 'problems' } })
+  })
+
+  it('drops the work of an entry that was taken out', () => {
+    const { flow, dropped } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.update([], scenario)
+    expect(dropped).toContain('a')
+    expect(flow.stateOf('a').status).toBe('waiting')
+  })
+})
