@@ -1,4 +1,4 @@
-import { fromDisplay, type QuantityName, toDisplay } from '@swardsink/model'
+import { catalogue, fromDisplay, type QuantityName, toDisplay } from '@swardsink/model'
 import { ticks as linearTicks } from 'd3'
 import { RAMP_STEPS } from '../look/index.ts'
 import type { Frame } from './frame.ts'
@@ -40,10 +40,12 @@ export function contourLadder(q: {
     number,
     number,
   ]
-  const doubling = low > 0 ? doublingRungs(low, high) : []
+  // Heights are compared by their difference, so a height never takes the ladder.
+  const doubling = low > 0 && !q.deepIsLow ? doublingRungs(low, high) : []
   const kind = doubling.length >= LEAST_RUNGS ? 'doubling' : 'even'
   const shown = kind === 'doubling' ? doubling : evenRungs(low, high)
-  const decimals = decimalsOf(shown)
+  // As many decimals as the quantity has elsewhere, more only where a rung itself needs them.
+  const usual = Math.min(decimalsOf(shown), catalogue[q.quantity][q.reader.units].decimals)
   const first = 1 + Math.floor((MOST_RUNGS - shown.length) / 2)
   const step = (i: number) => (q.deepIsLow ? RAMP_STEPS + 1 - (first + i) : first + i)
   return {
@@ -51,7 +53,7 @@ export function contourLadder(q: {
     base: step(0),
     rungs: shown.map((value, i) => ({
       value: fromDisplay(value, q.quantity, q.reader.units),
-      text: roundNumber(value, decimals, q.reader),
+      text: roundNumber(value, Math.max(usual, decimalsOf([value])), q.reader),
       below: step(i),
       above: step(i + 1),
     })),

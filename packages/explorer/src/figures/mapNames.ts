@@ -1,4 +1,4 @@
-import type { Box } from './box.ts'
+import { type Box, grown, kept, overlaps } from './box.ts'
 import { type Frame, lineHeight, type Point, textSize } from './frame.ts'
 import type { MapContour, MapField } from './mapField.ts'
 import { spreadOut } from './spreadOut.ts'
@@ -10,6 +10,8 @@ export type ContourName = {
   readonly from: Point
   readonly at: Point
   readonly where: 'right' | 'top' | 'inside'
+  /** The contour of a name that stands inside. */
+  readonly along: readonly Point[]
 }
 
 /** From the frame to a name, px. */
@@ -57,7 +59,7 @@ function nameOf(
   const outside = right ?? top
   if (outside) {
     const from = project(outside)
-    return [{ text: rung.text, from, at: from, where: right ? 'right' : 'top' }]
+    return [{ text: rung.text, from, at: from, where: right ? 'right' : 'top', along: [] }]
   }
   const longest = lines.reduce<readonly Point[]>(
     (best, line) => (line.length > best.length ? line : best),
@@ -66,5 +68,39 @@ function nameOf(
   const middle = longest[Math.floor(longest.length / 2)]
   if (!middle) return []
   const at = project(middle)
-  return [{ text: rung.text, from: at, at, where: 'inside' }]
+  return [{ text: rung.text, from: at, at, where: 'inside', along: longest.map(project) }]
+}
+
+export type NamePlate = { readonly text: string; readonly box: Box }
+
+/** Parts of the way along a contour where its plate may stand, best first. */
+const PARTS = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9]
+
+const extent = (line: readonly Point[]): number => {
+  const reach = (values: readonly number[]) => Math.max(...values) - Math.min(...values)
+  return Math.hypot(reach(line.map(point => point.x)), reach(line.map(point => point.y)))
+}
+
+/** Plates of the contours named inside: within the frame, clear of each other and of marks. */
+export function namePlates(
+  names: readonly ContourName[],
+  q: { box: Box; avoided: readonly Box[] },
+  frame: Pick<Frame<unknown>, 'text'>,
+): readonly NamePlate[] {
+  const size = textSize(frame)
+  const taken = [...q.avoided]
+  return names
+    .filter(name => name.where === 'inside')
+    .flatMap(({ text, along }) => {
+      const [width, height] = [textWidth(text, size) + 8, size * 1.3]
+      // A contour that its own plate would cover has nothing to show.
+      if (extent(along) < 2 * width) return []
+      const places = PARTS.flatMap(part => along[Math.round(part * (along.length - 1))] ?? []).map(
+        ({ x, y }): Box => kept({ x: x - width / 2, y: y - height / 2, width, height }, grown(q.box, -2)),
+      )
+      const box = places.find(place => !taken.some(other => overlaps(place, other))) ?? places[0]
+      if (!box) return []
+      taken.push(box)
+      return [{ text, box }]
+    })
 }

@@ -53,7 +53,7 @@ export function mapScales(
     .clamp(true)
   return {
     box,
-    height: box.y + box.height + AXIS_GAP + 2 * line + 6,
+    height: box.y + box.height + AXIS_GAP + 2 * line + 10,
     x: mass => x(mass),
     y: softness => y(softness),
     massAt: at => x.invert(at),

@@ -81,10 +81,6 @@ export function rackAxis(scale: RackScale, frame: Frame<RackPlotWords>): Templat
   })
   const height = 2 * line + 18
   return html`<svg class="figure rack-axis" width=${width} height=${height} font-size=${size} aria-hidden="true">
-    <path class="axis" d=${pathOf([
-      { x: SIDE - 8, y: 0.5 },
-      { x: width - SIDE + 8, y: 0.5 },
-    ])} />
     ${axisBelow({ ticks: ticks.map(({ value, text }) => ({ at: x(value), text })), y: 0.5, gap: 10, size })}
     ${title(frame.words.axis, { x: width - SIDE + 8, y: 10 + size * 0.8 + line }, 'end')}
   </svg>`

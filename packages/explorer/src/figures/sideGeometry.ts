@@ -37,6 +37,8 @@ export const CLEARANCE = 3
 /** Largest cylinder, as a part of the wheelbase; smaller ones than the last are not drawn at all, mm. */
 const LARGEST_PART = 0.33
 const LEAST_RADIUS = 5
+/** Height of the hub over the axes where no cylinder is drawn, as a part of the wheelbase. */
+const BARE_HUB = 0.22
 /** Length of the bottom blade's pattern behind the edge, and the wheelbase it was drawn for, mm. */
 const BLADE_LENGTH = 45
 const DRAWN_WHEELBASE = 190
@@ -66,7 +68,7 @@ export function sideGeometry(input: SideInput): SideGeometry {
   })
   const hub = cylinder ?? {
     x: wheelbase / 2,
-    y: Math.max(front.y + front.radius, rear.y + rear.radius, edge.y) + LARGEST_PART * wheelbase * 0.5,
+    y: Math.max(front.y, rear.y, edge.y) + BARE_HUB * wheelbase,
   }
   const size = wheelbase / DRAWN_WHEELBASE
   return {

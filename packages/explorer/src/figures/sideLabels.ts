@@ -111,8 +111,8 @@ function asked(
       lines: [{ text: drop }],
       places: [
         { x: heightAt + LABEL_GAP, y: below + 6, anchor: 'start' },
-        { x: rightEnd, y: below + 6, anchor: 'end' },
-        { x: rightEnd, y: below + 14, anchor: 'end' },
+        { x: rightEnd, y: below + 18, anchor: 'end' },
+        { x: rightEnd, y: below + 32, anchor: 'end' },
       ],
     },
     ...layout.loads.above.map((arrow): Asked => {
@@ -124,6 +124,7 @@ function asked(
         places: arrowLabel(arrow, arrow.y - 2),
       }
     }),
+    ...(narrow ? [] : [edgeName(layout, words.edgeLine, line)]),
     {
       name: 'front roller',
       lines: [{ text: words.frontRoller }],
@@ -152,7 +153,6 @@ function asked(
       target: bladeTarget,
       places: bladePlaces(layout, bladeTarget, line),
     },
-    ...(narrow ? [] : [edgeName(layout, words.edgeLine, line)]),
     {
       name: 'turf',
       lines: [{ text: words.turf }],

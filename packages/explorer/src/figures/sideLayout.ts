@@ -55,6 +55,8 @@ const LONGEST_LOAD = 42
 export const BESIDE = 16
 export const LABEL_GAP = 7
 const EDGE = 4
+/** Rounding of sums of widths must not push a label over the figure's edge. */
+const SLACK = 1
 
 export const sideInput = ({
   unit,
@@ -91,13 +93,18 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
 
   const wide = (...texts: string[]) => Math.max(...texts.map(text => textWidth(text, size, true)))
   const { words, format } = frame
-  const left = EDGE + wide(format(unit.benchHeight, 'height'), words.bench) + LABEL_GAP + BESIDE
+  const left = EDGE + SLACK + wide(format(unit.benchHeight, 'height'), words.bench) + LABEL_GAP + BESIDE
   const right =
-    EDGE + wide(format(settled.effectiveHeight.middle, 'height'), words.effective) + LABEL_GAP + BESIDE
+    EDGE +
+    SLACK +
+    wide(format(settled.effectiveHeight.middle, 'height'), words.effective) +
+    LABEL_GAP +
+    BESIDE
   const length = geometry.front.radius + unit.wheelbase / MM + geometry.rear.radius
   const above = ceiling(geometry)
   const below = Math.max(0, ...[geometry.front, geometry.rear].map(({ y, radius }) => radius - y))
-  const overhead = 10 + longest(weights.map(weight => weight.newtons)) + line * 0.4
+  const overhead =
+    10 + longest(weights.map(weight => weight.newtons)) + line * (layoutOf(frame) === 'narrow' ? 1.4 : 0.4)
   const underneath = 18 + longest([settled.front.load, settled.rear.load])
   const dimensions = 2 * (line + 3) + 10
   const tallest = TALLEST[layoutOf(frame)] * (size / 13)

@@ -1,4 +1,4 @@
-import { type Box, overlaps } from './box.ts'
+import type { Box } from './box.ts'
 import { type Point, pathOf, px } from './frame.ts'
 import type { Circle } from './sideGeometry.ts'
 import type { SideLayout } from './sideLayout.ts'
@@ -100,8 +100,10 @@ const scattered = (i: number, salt: number): number => {
 }
 
 const STROKE_EVERY = 3.4
+/** Between a label and the grass under it, px. */
+const AIR = 3
 
-/** Strokes of grass: uncut ahead of the edge, cut behind it, none under a roller or a label. */
+/** Strokes of grass: uncut ahead of the edge, cut behind it, none under a roller, and none higher than the foot of a label. */
 export function grass(layout: SideLayout, labels: readonly Box[]): string {
   const { X, Y, scale, width, geometry: g, exaggeration } = layout
   const cut = g.edge.y
@@ -111,15 +113,19 @@ export function grass(layout: SideLayout, labels: readonly Box[]): string {
     const at = along + 2 * scattered(i, 1)
     const x = (at - X(0)) / scale
     const ahead = x < g.edge.x - 1
-    const height = ahead
+    const whole = ahead
       ? uncut + Math.max(cut, exaggeration) * 0.2 * scattered(i, 2)
       : cut * (1 - 0.012 * scattered(i, 2))
-    const base = g.surface(x)
+    const base = Y(g.surface(x))
+    const over = labels.filter(({ x: from, width }) => at > from - AIR && at < from + width + AIR)
+    const tip = over.reduce(
+      (y, box) => (box.y < base && y < box.y + box.height ? box.y + box.height + AIR : y),
+      Y(whole),
+    )
     const underRoller = [g.front, g.rear].some(roller => Math.abs(x - roller.x) < roller.radius * 0.86)
-    const box = { x: at - 3, y: Y(height), width: 6, height: Y(base) - Y(height) }
-    if (height <= base || underRoller || labels.some(label => overlaps(box, label))) continue
+    if (tip >= base || underRoller) continue
     const lean = (scattered(i, 3) - 0.5) * 3.2 * scale * (ahead ? 1 : 0.6)
-    strokes += `M${px(at)} ${px(Y(base))}Q${px(at + lean * 0.2)} ${px(Y(base + (height - base) * 0.6))} ${px(at + lean)} ${px(Y(height))}`
+    strokes += `M${px(at)} ${px(base)}Q${px(at + lean * 0.2)} ${px(base + (tip - base) * 0.6)} ${px(at + lean)} ${px(tip)}`
   }
   return strokes
 }

@@ -5,6 +5,7 @@ import { type Box, inside, overlaps } from './box.ts'
 import { type Frame, layoutOf, lineHeight, type Point, pathOf, px, textSize } from './frame.ts'
 import { type MapDrawing, mapDomain, mapDrawing } from './mapDrawing.ts'
 import { shownQuantity } from './mapField.ts'
+import { type NamePlate, namePlates } from './mapNames.ts'
 import { AXIS_GAP, type MapScales } from './mapScales.ts'
 import type { SinkageMapWords } from './mapWords.ts'
 import { crossLine, type Mark, presentRing, readingRing, wedge } from './marks.ts'
@@ -32,7 +33,7 @@ export function sinkageMapView(
   return html`<svg class="figure sinkage-map" width=${width} height=${px(scales.height)} viewBox="0 0 ${width} ${px(scales.height)}" font-size=${size} role="group" aria-label=${words.title}>
     ${stipple}${drawField(drawing)}${drawAxes(map, scales, frame)}${drawNames(drawing, frame)}
     ${readings.map(({ mass, softness }) => readingRing({ x: scales.x(mass), y: scales.y(softness) }))}
-    ${drawMark({ map, mark, readings }, scales, frame)}
+    ${drawMark({ map, mark, readings }, drawing, frame)}
   </svg>`
 }
 
@@ -65,33 +66,34 @@ function drawAxes(map: SinkageMap, { box, x, y }: MapScales, frame: Frame<Sinkag
   })
   const narrow = layoutOf(frame) === 'narrow'
   const soft: Point = narrow ? { x: 0, y: box.y - 8 } : { x: 0, y: box.y + size * 0.8 }
-  const firm: Point = narrow ? { x: 0, y: foot + AXIS_GAP + size * 0.8 + line } : { x: 0, y: foot }
+  const firm: Point = narrow ? { x: 0, y: foot + AXIS_GAP + size * 0.8 + line + 4 } : { x: 0, y: foot }
   return svg`${axisBelow({ ticks: masses.map(({ value, text }) => ({ at: x(value), text })), y: foot, gap: AXIS_GAP, size })}
     ${axisLeft({ ticks: softnesses.map(({ value, text }) => ({ at: y(value), text })), x: box.x, gap: AXIS_GAP, size })}
     ${title(words.softnessAxis, { x: 0, y: size })}
-    ${title(words.massAxis, { x: box.x + box.width, y: foot + AXIS_GAP + size * 0.8 + line }, 'end')}
+    ${title(words.massAxis, { x: box.x + box.width, y: foot + AXIS_GAP + size * 0.8 + line + 4 }, 'end')}
     ${title(words.soft, soft)}${title(words.firm, firm)}`
 }
 
 function drawNames({ names, scales: { box } }: MapDrawing, frame: Frame<SinkageMapWords>): Mark {
   const size = textSize(frame)
-  return svg`${title(frame.words.contourUnit, { x: box.x + box.width + 9, y: box.y - 9 })}${names.map(
-    ({ text, from, at, where }) => {
-      if (where === 'inside') {
-        const wide = textWidth(text, size) + 8
-        return svg`<rect class="plate" x=${px(at.x - wide / 2)} y=${px(at.y - size * 0.65)} width=${px(wide)} height=${px(size * 1.3)} /><text x=${px(at.x)} y=${px(at.y + size * 0.36)} text-anchor="middle">${text}</text>`
-      }
-      if (where === 'top') {
-        return svg`<path class="hair" d=${pathOf([from, { x: at.x, y: at.y + 2 }])} /><text x=${px(at.x)} y=${px(at.y)} text-anchor="middle">${text}</text>`
-      }
+  const unitAt = { x: box.x + box.width + 9, y: box.y - 9 }
+  return svg`${title(frame.words.contourUnit, unitAt)}${names.map(({ text, from, at, where }) => {
+    if (where === 'top') {
+      return svg`<path class="hair" d=${pathOf([from, { x: at.x, y: at.y + 2 }])} /><text x=${px(at.x)} y=${px(at.y)} text-anchor="middle">${text}</text>`
+    }
+    if (where === 'right') {
       return svg`<path class="hair" d=${pathOf([from, { x: at.x - 2, y: at.y }])} /><text x=${px(at.x)} y=${px(at.y + size * 0.36)}>${text}</text>`
-    },
-  )}`
+    }
+    return undefined
+  })}`
 }
+
+const drawPlate = ({ text, box }: NamePlate, size: number): Mark =>
+  svg`<rect class="plate" x=${px(box.x)} y=${px(box.y)} width=${px(box.width)} height=${px(box.height)} /><text x=${px(box.x + box.width / 2)} y=${px(box.y + box.height / 2 + size * 0.36)} text-anchor="middle">${text}</text>`
 
 function drawMark(
   { map, mark, readings = [] }: SinkageMapSpec,
-  scales: MapScales,
+  { scales, names }: MapDrawing,
   frame: Frame<SinkageMapWords>,
 ): Mark {
   const { box } = scales
@@ -107,9 +109,10 @@ function drawMark(
   })
   const text = value === null ? words.noAnswer : words.here(value)
   const rings = readings.map(({ mass, softness }) => ringBox({ x: scales.x(mass), y: scales.y(softness) }))
-  const plate = plateBox({ at, box, text, avoided: rings }, frame)
+  const plates = namePlates(names, { box, avoided: [...rings, ringBox(at)] }, frame)
+  const plate = plateBox({ at, box, text, avoided: [...rings, ...plates.map(other => other.box)] }, frame)
   const [before, after] = value === null ? [text, ''] : (text.split(value) as [string, string])
-  return svg`${crossLine(at, left)}${crossLine(at, foot)}${wedge(left, { size: 10, turned: -90 })}${wedge(foot, { size: 10, turned: 180 })}
+  return svg`${plates.map(other => drawPlate(other, textSize(frame)))}${crossLine(at, left)}${crossLine(at, foot)}${wedge(left, { size: 10, turned: -90 })}${wedge(foot, { size: 10, turned: 180 })}
     <rect class="plate" x=${px(plate.x)} y=${px(plate.y)} width=${px(plate.width)} height=${px(plate.height)} />
     <text x=${px(plate.x + 8)} y=${px(plate.y + plate.height / 2 + textSize(frame) * 0.36)}>${before}${value && svg`<tspan class="strong">${value}</tspan>`}${after}</text>
     <g data-handle="mark" tabindex="0" role="slider" aria-label=${words.markName} aria-valuenow=${mark.mass} aria-valuetext=${spoken}>${presentRing(at)}<circle class="reach" cx=${px(at.x)} cy=${px(at.y)} r="16" /></g>`

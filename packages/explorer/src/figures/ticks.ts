@@ -57,6 +57,8 @@ export function linearTicksOf(q: {
   }))
 }
 
+const MANTISSAS = [[1, 2, 3, 4, 5, 6, 7, 8, 9], [1, 2, 5], [1, 3], [1]] as const
+
 /** On a logarithmic axis: every whole mantissa is a tick, 1, 2 and 5 are named, as many of them as there is room for. */
 export function logTicksOf(q: {
   domain: readonly [number, number]
@@ -68,7 +70,9 @@ export function logTicksOf(q: {
 }): readonly Tick[] {
   const [low, high] = q.domain.map(value => toDisplay(value, q.quantity, q.reader.units)) as [number, number]
   const decade = q.length / Math.log10(high / low)
-  const named = [[1, 2, 5], [1, 3], [1]].find(mantissas => decade * narrowest(mantissas) >= q.needs) ?? [1]
+  const named: readonly number[] = MANTISSAS.find(mantissas => decade * narrowest(mantissas) >= q.needs) ?? [
+    1,
+  ]
   const ticks: Tick[] = []
   for (let power = Math.floor(Math.log10(low)) - 1; power <= Math.ceil(Math.log10(high)); power++) {
     for (let mantissa = 1; mantissa <= 9; mantissa++) {
@@ -78,7 +82,10 @@ export function logTicksOf(q: {
       ticks.push({ value: fromDisplay(shown, q.quantity, q.reader.units), text })
     }
   }
-  return ticks
+  // Between two neighbouring mantissas there may be none: then round numbers are taken as on any axis.
+  return ticks.filter(({ text }) => text !== '').length > 1
+    ? ticks
+    : linearTicksOf({ ...q, count: Math.max(2, q.length / q.needs / 2) })
 }
 
 /** Least distance of neighbouring mantissas on a logarithmic decade of length 1. */

@@ -12,12 +12,11 @@ import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { rackFigures } from './rackFigures.ts'
 
-// Every figure with several sets of data, for looking at: ?figure=side&width=792&theme=dark&units=US&case=usual
+// Every figure with several sets of data, for looking at: ?figure=side&width=792&theme=dark&units=US&case=usual, the last a pattern
 const asked = new URLSearchParams(location.search)
 const width = Number(asked.get('width') ?? 792)
 const theme = (asked.get('theme') ?? 'light') as 'light' | 'dark' | 'projector'
 const units = (asked.get('units') ?? 'metric') as UnitSystem
-const wantedCase = asked.get('case')
 
 const frame = <Words>(words: Words): Frame<Words> => ({
   width,
@@ -40,13 +39,14 @@ dress(document)
 for (const { styleSheet } of [figureStyles, sharedStyles, rangeStyles]) {
   if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet]
 }
-document.body.style.padding = '16px'
+Object.assign(document.body.style, { display: 'flex', flexWrap: 'wrap', gap: '16px', padding: '16px' })
 document.body.style.color = 'var(--ink)'
-const shown = Object.entries(figures[asked.get('figure') ?? 'side']?.(frame) ?? {}).filter(
-  ([name]) => wantedCase === null || name.startsWith(wantedCase),
+const shown = Object.entries(figures[asked.get('figure') ?? 'side']?.(frame) ?? {}).filter(([name]) =>
+  new RegExp(asked.get('case') ?? '').test(name),
 )
 render(
-  shown.map(([name, figure]) => html`<h3>${name}</h3><div>${figure}</div>`),
+  shown.map(([name, figure]) => html`<section><h3>${name}</h3><div class="drawn">${figure}</div></section>`),
   document.body,
 )
+for (const drawn of document.querySelectorAll('.drawn')) (drawn as HTMLElement).style.width = `${width}px`
 document.body.dataset.done = 'yes'

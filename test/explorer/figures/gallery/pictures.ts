@@ -19,7 +19,8 @@ const address = server.resolvedUrls?.local[0] ?? ''
 const browser = await openBrowser()
 for (const query of queries) {
   const width = Number(new URLSearchParams(query).get('width') ?? 792)
-  const page = await browser.newPage({ viewport: { width: width + 32, height: 600 } })
+  const columns = Math.max(1, Math.floor(1640 / (width + 16)))
+  const page = await browser.newPage({ viewport: { width: columns * (width + 16) + 16, height: 600 } })
   page.on('console', message => console.log(message.type(), message.text()))
   page.on('pageerror', error => console.log(String(error)))
   await page.goto(`${address}?${query}`)
