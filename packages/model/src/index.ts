@@ -1,5 +1,6 @@
 export * from './contact/index.ts'
 export * from './quantities/index.ts'
 export * from './roller/index.ts'
+export * from './study/index.ts'
 export * from './turf/index.ts'
 export * from './unit/index.ts'

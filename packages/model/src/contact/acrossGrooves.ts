@@ -46,7 +46,7 @@ function hangingMat(curve: Curve, shear: number, sinkage: number, y: number): { 
   let area = 0
   let top = y
   while (top > 0) {
-    const length = Math.min(panelBelow(top, poleTheta), y / STEPS)
+    const length = Math.min(panelBelow(top, y - top, poleTheta), y / STEPS)
     const bottom = top - length > Number.EPSILON * y ? top - length : 0
     for (let i = 0; i < nodes.length; i++) {
       const theta = bottom + (top - bottom) * nodes[i]!
@@ -70,7 +70,7 @@ function halfGap(turf: Turf, surface: Extract<Surface, { kind: 'grooved' }>, sin
   const shear = shearOf(turf)
   const half = (surface.pitch - surface.land) / 2
   const state = newPeriod()
-  period(curve, shear, surface, surface.depth, sinkage, Number.NaN, state)
+  period(curve, shear, surface, surface.depth, sinkage, surface.depth, state)
   const { lowest, touching } = state
   if (shear === 0)
     return {
@@ -147,7 +147,7 @@ export function acrossGrooves(question: {
   const onLand = [-halfLand, halfLand].map(position => ({ position, sinkage, pressure }))
   if (!isGrooved(surface)) return flat(pitch, sinkage, pressure)
   const state = newPeriod()
-  period(curve, shearOf(turf), surface, surface.depth, sinkage, Number.NaN, state)
+  period(curve, shearOf(turf), surface, surface.depth, sinkage, surface.depth, state)
   const right = halfGap(turf, surface, sinkage).mat.map(({ distance, depth }) => ({
     position: halfLand + distance,
     sinkage: depth,

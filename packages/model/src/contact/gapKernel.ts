@@ -1,6 +1,7 @@
 import type { GroovedSurface } from '../roller/index.ts'
 import type { Curve } from '../turf/index.ts'
 import { type MatReach, matReach, newMatReach, yOf } from './matReach.ts'
+import { turningPoint } from './turningPoint.ts'
 
 /** One period of land and gap at one sinkage. */
 export type Period = {
@@ -17,8 +18,9 @@ export type Period = {
   touching: boolean
   /** Distance from the land edge to where the mat turns, or to the groove floor, m. */
   reach: number
-  /** y of the turning point, for the next call's start; NaN when the mat is at rest. */
+  /** y of the turning point and what the mat's rest reach has over half the gap: the next call starts from them. */
   y: number
+  surplus: number
 }
 
 export const newPeriod = (): Period => ({
@@ -30,12 +32,11 @@ export const newPeriod = (): Period => ({
   touching: false,
   reach: 0,
   y: Number.NaN,
+  surplus: Number.NaN,
 })
 
-/** Beyond this y the mid-gap mat is below 1e-25 of the sinkage: at rest as far as a double can tell. */
-const REST = 60
-const MOST_TURNS = 60
-const CLOSE = 1e-13
+/** The onset of floor contact is known to a little less than this. */
+const JUST_BELOW = 1 - 1e-6
 
 const scratch: MatReach = newMatReach()
 
@@ -50,6 +51,7 @@ function restingGap(curve: Curve, shear: number, land: number, sinkage: number, 
   out.touching = false
   out.reach = Number.NaN
   out.y = Number.NaN
+  out.surplus = Number.NaN
 }
 
 function springs(curve: Curve, surface: GroovedSurface, depth: number, sinkage: number, out: Period): void {
@@ -63,6 +65,7 @@ function springs(curve: Curve, surface: GroovedSurface, depth: number, sinkage: 
   out.edgeForce = 0
   out.reach = 0
   out.y = Number.NaN
+  out.surplus = Number.NaN
 }
 
 /** The mat lies on the groove floor for part of the gap: true, and `out` filled, when it does. */
@@ -95,30 +98,18 @@ function floorTouched(
   out.touching = true
   out.reach = scratch.reach
   out.y = Number.NaN
+  out.surplus = Number.NaN
   return true
 }
 
-/** Newton on the turning point; false when the mat comes to rest before mid-gap. */
-function turningFound(curve: Curve, G: number, gap: number, z: number, start: number): boolean {
-  const half = gap / 2
-  let low = 0
-  let high = REST
-  let y =
-    start > 0 && start < REST ? start : Math.min(half / Math.sqrt((G * z) / curve.pressure(z)), REST / 2)
-  for (let turn = 0; turn < MOST_TURNS; turn++) {
-    matReach(curve, G, z, y, scratch)
-    const miss = scratch.reach - half
-    if (Math.abs(miss) <= CLOSE * half) return true
-    if (miss > 0) high = y
-    else low = y
-    // u_m = z/cosh y, so du_m/dy = −u_m tanh y
-    const slope = -scratch.byTurning * scratch.turning * Math.tanh(y)
-    let next = y - miss / slope
-    if (!(next > low && next < high)) next = (low + high) / 2
-    if (high - low <= CLOSE * high) return high < REST
-    y = next
-  }
-  return high < REST
+/**
+ * Where to start the search for the turning point, from the period found before: near rest u_m goes as the surplus of
+ * the mat's rest reach over half the gap to the power 2/(1 − n); elsewhere y hardly moves.
+ */
+function startFrom(before: Period, power: number, sinkage: number, surplus: number): number {
+  if (power >= 1 || !(before.surplus > 0) || !(surplus > 0)) return before.y
+  const turning = before.lowest * (surplus / before.surplus) ** (2 / (1 - power))
+  return turning < sinkage / 2 ? Math.acosh(sinkage / turning) : before.y
 }
 
 /**
@@ -129,6 +120,8 @@ function turningFound(curve: Curve, G: number, gap: number, z: number, start: nu
  *   at rest   p(z) w_l + 2 √(2G Φ(z))
  *   springs   p(z) w_l + p(max(z − d, 0)) g
  *
+ * `out` is read first: the period found before, near which this one starts. `touchFrom` is a sinkage below which the floor is known to be out of reach: the groove's depth if nothing is known.
+ *
  * Source  derived (docs/physics.md §3.3)
  */
 export function period(
@@ -137,7 +130,7 @@ export function period(
   surface: GroovedSurface,
   depth: number,
   sinkage: number,
-  startY: number,
+  touchFrom: number,
   out: Period,
 ): void {
   if (shear === 0) {
@@ -145,12 +138,14 @@ export function period(
     return
   }
   const gap = surface.pitch - surface.land
-  const rests = curve.restReach !== undefined && curve.restReach(sinkage, shear) <= gap / 2
-  if (!(rests && sinkage <= depth) && floorTouched(curve, shear, surface, depth, sinkage, out)) return
-  if (rests || !turningFound(curve, shear, gap, sinkage, startY)) {
+  const surplus = curve.restReach ? curve.restReach(sinkage, shear) - gap / 2 : Number.POSITIVE_INFINITY
+  if (sinkage >= touchFrom * JUST_BELOW && floorTouched(curve, shear, surface, depth, sinkage, out)) return
+  const start = startFrom(out, curve.powerAtZero ?? 1, sinkage, surplus)
+  if (surplus <= 0 || !turningPoint(curve, shear, gap, sinkage, start, scratch)) {
     restingGap(curve, shear, surface.land, sinkage, out)
     return
   }
+  out.surplus = surplus
   const edgeForce = Math.sqrt(2 * shear * scratch.work)
   const lowestSlope = -(shear / edgeForce) / scratch.byTurning
   out.load = curve.pressure(sinkage) * surface.land + 2 * edgeForce

@@ -3,7 +3,7 @@ import type { Curve } from '../turf/index.ts'
 import type { ArcShape } from './arc.ts'
 import { newPeriod, type Period, period } from './gapKernel.ts'
 import type { Side } from './smoothSide.ts'
-import { type Strip, stripIntegral } from './stripIntegral.ts'
+import { type GrooveKinks, type Strip, stripIntegral } from './stripIntegral.ts'
 
 export type QuickGroove = {
   /** Both sides, standing, N/m. */
@@ -14,8 +14,6 @@ export type QuickGroove = {
   /** Under the lowest line. */
   readonly lowest: Readonly<Period>
 }
-
-const lowest: Period = newPeriod()
 
 /**
  * Quick model of a grooved roller: strips, corrected for the bending of the mat in the rolling direction.
@@ -33,13 +31,14 @@ export function quickGroove(
   radius: number,
   arc: ArcShape,
   surface: GroovedSurface,
-  kinks: readonly number[],
+  kinks: GrooveKinks,
   sinkage: number,
   smooth: { readonly spreading: Side; readonly springs: Side },
 ): QuickGroove {
   const strip = stripIntegral(curve, shear, radius, arc, surface, kinks, sinkage)
-  period(curve, shear, surface, surface.depth, sinkage, Number.NaN, lowest)
-  if (shear === 0) return { load: strip.load, slope: strip.slope, strip, lowest: { ...lowest } }
+  const lowest: Period = newPeriod()
+  period(curve, shear, surface, surface.depth, sinkage, kinks.touchFrom, lowest)
+  if (shear === 0) return { load: strip.load, slope: strip.slope, strip, lowest }
   const { land } = surface
   const gap = surface.pitch - land
   const pressure = curve.pressure(sinkage)
@@ -57,7 +56,7 @@ export function quickGroove(
     load: strip.load * factor,
     slope: strip.slope * factor + strip.load * (ratioSlope * part + (ratio - 1) * partSlope),
     strip,
-    lowest: { ...lowest },
+    lowest,
   }
 }
 

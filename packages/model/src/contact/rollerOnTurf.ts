@@ -3,7 +3,7 @@ import { curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { type Arc, arcOf } from './arc.ts'
 import type { Condition } from './condition.ts'
 import { type QuickGroove, quickGroove } from './quickGroove.ts'
-import { type Side, smoothSide } from './smoothSide.ts'
+import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
 import { grooveKinks } from './stripIntegral.ts'
 
 /** A roller pressed to one sinkage. */
@@ -28,6 +28,8 @@ export type Pressing = {
 export type RollerOnTurf = {
   /** Greatest sinkage that is answered. */
   readonly limit: number
+  /** Sinkage at which the groove floor is first touched: load then goes as its root; Infinity when never. */
+  readonly touchFrom: number
   readonly at: (sinkage: number) => Pressing
 }
 
@@ -58,11 +60,16 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
   const radius = roller.diameter / 2
   const rebound = condition.kind === 'standing' ? 1 : (turf.rebound ?? 1)
   const { surface, length } = roller
-  const kinks = isGrooved(surface) ? grooveKinks(curve, shear, surface) : []
+  const kinks = isGrooved(surface) ? grooveKinks(curve, shear, surface) : undefined
   const side = (sinkage: number, part: number, G = shear) => smoothSide(curve, G, radius, arc, part, sinkage)
   const at = (sinkage: number): Pressing => {
     const leading = side(sinkage, 1)
-    const trailing = rebound === 1 ? leading : side(sinkage, rebound)
+    const trailing =
+      rebound === 1
+        ? leading
+        : arcName === 'parabola'
+          ? trailingOnParabola(leading, rebound)
+          : side(sinkage, rebound)
     const smooth = leading.load + trailing.load
     const smoothSlope = leading.slope + trailing.slope
     const pressure = curve.pressure(sinkage)
@@ -70,7 +77,7 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
     const beyondEnd = shear > 0 ? Math.sqrt(2 * shear * work) / pressure : 0
     const beyondSlope = beyondEnd * (pressure / (2 * work) - curve.slope(sinkage) / pressure)
     const shared = { sinkage, leading, trailing, smoothLineLoad: smooth, beyondEnd }
-    if (!isGrooved(surface))
+    if (!isGrooved(surface) || !kinks)
       return {
         ...shared,
         lineLoad: smooth,
@@ -96,5 +103,9 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
       stiffness: lineSlope * (length - surface.land) + smoothSlope * ends + 2 * smooth * beyondSlope,
     }
   }
-  return { limit: Math.min(curve.limit, arc.tallest * radius * UNDER_AXIS), at }
+  return {
+    limit: Math.min(curve.limit, arc.tallest * radius * UNDER_AXIS),
+    touchFrom: kinks?.touchFrom ?? Number.POSITIVE_INFINITY,
+    at,
+  }
 }

@@ -21,7 +21,7 @@ const CLOSE = 4 * Number.EPSILON
 /**
  * Sinkage at which turf that carries shear leaves the arc tangentially.
  *
- *   h′(b) = √(2 λ Φ(z_a)/G),  λ z₀ = λ z_a + h(b)
+ *   h′(b) = √(2 λ Φ(z_a)/G),  λ z₀ = λ z_a + h(b);  parabola: z₀ = z_a + R Φ(z_a)/G
  */
 function leavingDepth(
   curve: Curve,
@@ -31,28 +31,43 @@ function leavingDepth(
   rebound: number,
   sinkage: number,
 ): number {
-  const excess = (z: number) => {
-    const slope = Math.sqrt((2 * rebound * curve.work(z)) / G)
-    return z + arc.height(arc.reachOfSlope(slope, R), R) / rebound - sinkage
-  }
   let low = 0
   let high = sinkage
   // near zero the work is a power of the sinkage: its local exponent gives the start
-  const exponent = (sinkage * curve.pressure(sinkage)) / curve.work(sinkage)
-  let z = sinkage * (1 + (R * curve.work(sinkage)) / (G * sinkage)) ** (-1 / exponent)
+  const whole = curve.work(sinkage)
+  const exponent = (sinkage * curve.pressure(sinkage)) / whole
+  let z = sinkage * (1 + (R * whole) / (G * sinkage)) ** (-1 / exponent)
   for (let turn = 0; turn < MOST_TURNS; turn++) {
-    const value = excess(z)
+    const work = curve.work(z)
+    const steepening = steepeningOf(arc, (2 * rebound * work) / G)
+    const rise =
+      arc.name === 'parabola'
+        ? (R * work) / G
+        : arc.height(arc.reachOfSlope(Math.sqrt((2 * rebound * work) / G), R), R) / rebound
+    const value = z + rise - sinkage
     if (value > 0) high = z
     else low = z
-    const slope2 = (2 * rebound * curve.work(z)) / G
-    const steepening = arc.name === 'circle' ? (1 + slope2) ** 1.5 : 1
-    const gain = 1 + (R * curve.pressure(z)) / (G * steepening)
-    let next = z - value / gain
+    let next = z - value / (1 + (R * curve.pressure(z)) / (G * steepening))
     if (!(next > low && next < high)) next = (low + high) / 2
     if (Math.abs(next - z) <= CLOSE * sinkage || high - low <= CLOSE * sinkage) return next
     z = next
   }
   return z
+}
+
+/** (1 + h′²)^(3/2) on the circle: its slope grows faster than the parabola's. */
+const steepeningOf = (arc: ArcShape, squaredSlope: number): number =>
+  arc.name === 'parabola' ? 1 : (1 + squaredSlope) ** 1.5
+
+/** The trailing side on a parabola is √λ of the leading one, for any law, with spread or without (derived). */
+export const trailingOnParabola = (leading: Side, rebound: number): Side => {
+  const part = Math.sqrt(rebound)
+  return {
+    load: part * leading.load,
+    slope: part * leading.slope,
+    reach: part * leading.reach,
+    edgeForce: part * leading.edgeForce,
+  }
 }
 
 /**
@@ -74,17 +89,6 @@ export function smoothSide(
   sinkage: number,
 ): Side {
   if (sinkage <= 0 || rebound <= 0) return NOTHING
-  if (arc.name === 'parabola' && rebound < 1) {
-    // derived: for any law the trailing side is √λ of the leading one
-    const lead = smoothSide(curve, shear, radius, arc, 1, sinkage)
-    const part = Math.sqrt(rebound)
-    return {
-      load: part * lead.load,
-      slope: part * lead.slope,
-      reach: part * lead.reach,
-      edgeForce: part * lead.edgeForce,
-    }
-  }
   const G = shear
   const R = radius
   const spreads = G > 0
@@ -95,6 +99,7 @@ export function smoothSide(
   const closed =
     arc.name === 'parabola' ? (curve.underParabola?.(sinkage, reach, R) ?? Number.NaN) : Number.NaN
   const { places, weights } = arcNodes(sinkage / curve.pole)
+  const isClosed = !Number.isNaN(closed)
   let carried = 0
   let stiff = 0
   for (let i = 0; i < places.length; i++) {
@@ -102,18 +107,21 @@ export function smoothSide(
     const depth = sinkage - height / rebound
     if (depth <= 0) continue
     const weight = weights[i]!
-    const pressure = curve.pressure(depth)
-    carried += weight * pressure
-    // without spread p′ may be singular at the end of the arc: there the integral is taken by parts
-    stiff += spreads
-      ? weight * curve.slope(depth)
-      : weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
+    if (spreads) {
+      stiff += weight * curve.slope(depth)
+      if (!isClosed) carried += weight * curve.pressure(depth)
+    } else {
+      // p′ may be singular at the end of the arc: the integral is taken by parts
+      const pressure = curve.pressure(depth)
+      carried += weight * pressure
+      stiff += weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
+    }
   }
-  const under = Number.isNaN(closed) ? carried * reach : closed
+  const under = isClosed ? closed : carried * reach
   if (!spreads) return { load: under, slope: (stiff * reach) / sinkage, reach, edgeForce: 0 }
 
   const pressure = curve.pressure(leaving)
-  const steepening = arc.name === 'circle' ? (1 + edgeSlope * edgeSlope) ** 1.5 : 1
+  const steepening = steepeningOf(arc, edgeSlope * edgeSlope)
   const slopeGain = (rebound * pressure) / (G * edgeSlope)
   const reachGain = (R / steepening) * slopeGain
   const leavingGain = 1 / (1 + (R * pressure) / (G * steepening))

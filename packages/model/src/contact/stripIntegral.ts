@@ -10,10 +10,16 @@ import { matReach, newMatReach, yOf } from './matReach.ts'
  * Sinkages at which the load of a pitch has a kink: where the mid-gap mat leaves its rest, and where it first
  * touches the groove floor. Ascending; found once for a surface on a turf.
  */
-export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface): readonly number[] {
+export type GrooveKinks = {
+  readonly at: readonly number[]
+  /** Where the floor is first touched; Infinity when never. */
+  readonly touchFrom: number
+}
+
+export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks {
   const { depth } = surface
   const half = (surface.pitch - surface.land) / 2
-  if (shear === 0) return depth < curve.limit ? [depth] : []
+  if (shear === 0) return { at: depth < curve.limit ? [depth] : [], touchFrom: depth }
   const restReach = curve.restReach
   // restReach grows with sinkage as z^((1−n)/2): the kink is where it reaches mid-gap
   let leavesRest = 0
@@ -22,10 +28,11 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
     const doubled = restReach(2 * depth, shear)
     leavesRest = depth * (half / atFloor) ** (Math.LN2 / Math.log(doubled / atFloor))
     // the floor is met while the mid-gap mat is still at rest
-    if (leavesRest >= depth) return [depth]
+    if (leavesRest >= depth) return { at: [depth], touchFrom: depth }
   }
   const rests = leavesRest > 0 ? [leavesRest] : []
-  if (depth >= curve.limit) return rests
+  const never = { at: rests, touchFrom: Number.POSITIVE_INFINITY }
+  if (depth >= curve.limit) return never
   const scratch = newMatReach()
   const touch = increasingRoot({
     evaluate: x => {
@@ -40,7 +47,9 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
     tolerance: 1e-9,
     ...(Number.isFinite(curve.limit) ? { high: Math.log(curve.limit - depth) } : {}),
   })
-  return touch.outcome === 'converged' ? [...rests, depth + Math.exp(touch.at)] : rests
+  if (touch.outcome !== 'converged') return never
+  const touchFrom = depth + Math.exp(touch.at)
+  return { at: [...rests, touchFrom], touchFrom }
 }
 
 /** How deep the groove is at x: constant under a parabola; two circles on one axis draw apart. */
@@ -76,20 +85,23 @@ export function stripIntegral(
   radius: number,
   arc: ArcShape,
   surface: GroovedSurface,
-  kinks: readonly number[],
+  kinks: GrooveKinks,
   sinkage: number,
 ): Strip {
   const reach = arc.reach(sinkage, radius)
   let load = 0
   let slope = 0
   let work = 0
-  let y = Number.NaN
+  scratch.y = Number.NaN
+  scratch.surplus = Number.NaN
+  const { touchFrom } = kinks
+  const isConstant = arc.name === 'parabola'
   const add = (x: number, weight: number) => {
     const height = arc.height(x, radius)
     const depth = sinkage - height
     if (depth <= 0) return
-    period(curve, shear, surface, localDepth(arc, radius, surface.depth, x), depth, y, scratch)
-    y = scratch.y
+    const local = localDepth(arc, radius, surface.depth, x)
+    period(curve, shear, surface, local, depth, isConstant ? touchFrom : local, scratch)
     load += weight * scratch.load
     slope += weight * (scratch.load * arc.stretch(height, radius) + depth * scratch.slope)
     work += weight * scratch.load * arc.slope(x, radius)
@@ -101,8 +113,8 @@ export function stripIntegral(
     for (let i = 0; i < places.length; i++) add(from + (to - from) * places[i]!, (to - from) * weights[i]!)
   }
   let inside = 0
-  for (let k = kinks.length - 1; k >= 0; k--) {
-    const kink = kinks[k]!
+  for (let k = kinks.at.length - 1; k >= 0; k--) {
+    const kink = kinks.at[k]!
     if (kink >= sinkage) continue
     const end = arc.reach(sinkage - kink, radius)
     panel(inside, end)

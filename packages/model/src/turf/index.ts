@@ -9,7 +9,7 @@ export {
   softnessOf,
   workTo,
 } from './law.ts'
-export { type Curve, LOCKING_LIMIT, REFERENCE_PRESSURE } from './laws/lawKind.ts'
+export { type Curve, type FarMat, LOCKING_LIMIT, REFERENCE_PRESSURE } from './laws/lawKind.ts'
 export { type LawName, laws, type PressureLaw } from './laws/laws.ts'
 export { depressionAfter } from './recovery.ts'
 export { shearOf, spreadAt, type Turf, turfProblems, withSoftness } from './turf.ts'

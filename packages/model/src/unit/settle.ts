@@ -199,7 +199,7 @@ export function heightsOf(question: UnitQuestion, found: Found): { drop: Metres;
       : front.sinkage +
         edge * Math.sin(tilt) +
         (benchHeight - unit.frontRoller.diameter / 2) * (1 - Math.cos(tilt))
-  return { drop, unrecovered: unrecoveredAtEdge(question, front) }
+  return { drop, unrecovered: unrecoveredAtEdge(question, front.sinkage) }
 }
 
 function describeSettled(question: UnitQuestion, axles: Axles, found: Found): SettledUnit {

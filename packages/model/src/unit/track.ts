@@ -1,5 +1,4 @@
-import type { Condition, Pressing } from '../contact/index.ts'
-import { meanMatDepth } from '../contact/index.ts'
+import { type Condition, meanMatDepth } from '../contact/index.ts'
 import type { Metres } from '../quantities/index.ts'
 import { depressionAfter, type Turf } from '../turf/index.ts'
 import type { Unit } from './unit.ts'
@@ -14,10 +13,10 @@ import type { Unit } from './unit.ts'
  */
 export function unrecoveredAtEdge(
   question: { readonly unit: Unit; readonly turf: Turf; readonly condition: Condition },
-  front: Pressing,
+  sinkage: Metres,
 ): Metres {
   const { unit, turf, condition } = question
   if (condition.kind === 'standing' || condition.recovery === false) return 0
   const left = depressionAfter(turf, 1, unit.edge / condition.speed)
-  return left === 0 ? 0 : left * meanMatDepth(unit.frontRoller.surface, turf, front.sinkage)
+  return left === 0 ? 0 : left * meanMatDepth(unit.frontRoller.surface, turf, sinkage)
 }

@@ -27,9 +27,16 @@ export type Curve = {
   readonly limit: number
   /** Closed form under a parabola, where there is one. */
   readonly underParabola?: UnderParabola
+  /** p grows as this power of z near zero; 1 unless given. Below 1 a mat comes to rest at a distance from an edge. */
+  readonly powerAtZero?: number
   /** Distance over which turf that carries shear G comes to rest beside an edge sunk by z; absent: it never does. */
   readonly restReach?: (sinkage: number, shear: number) => number
+  /** Closed form of the far part of a hanging mat, where there is one: fills value and slope. */
+  readonly farMat?: (from: number, to: number, turning: number, out: FarMat) => void
 }
+
+/** ∫ du/√(Φ(u) − Φ(u_m)) between two depths well below the turning point, and its slope against Φ(u_m). */
+export type FarMat = { value: number; slope: number }
 
 type Parameter = { readonly name: string; readonly quantity: QuantityName; readonly symbol: string }
 
