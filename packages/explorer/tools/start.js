@@ -7,7 +7,12 @@ const usualPort = 4820
 
 const port = wantedPort()
 
-await buildStale('page')
+try {
+  await buildStale('page')
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error)
+  process.exit(1)
+}
 
 const server = await preview({
   root: fileURLToPath(new URL('..', import.meta.url)),
