@@ -1,3 +1,24 @@
-import { FirstLaw } from './first-law.ts'
+import { kindsByName } from './book/index.ts'
+import { books } from './books/index.ts'
+import { kinds } from './entries/kinds.ts'
+import { views } from './entries/views.ts'
+import { dress } from './look/index.ts'
+import { openBook, openStore, type SwardBook } from './shell/index.ts'
+import { openWorker } from './worker/index.ts'
 
-customElements.define('first-law', FirstLaw)
+dress(document)
+
+const name = 'heavier-roller'
+// No await out here: the one-file build runs this as a classic script.
+openBook({
+  name,
+  ...books[name],
+  hash: location.hash,
+  kinds: kindsByName(kinds),
+  views: Object.fromEntries(views.map(view => [view.kind, view])),
+  refiner: openWorker(() => new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' })),
+  store: openStore(),
+}).then(opening => {
+  const book = document.querySelector<SwardBook>('sward-book')
+  if (book) book.opening = opening
+})

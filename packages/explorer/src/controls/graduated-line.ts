@@ -18,7 +18,6 @@ export class GraduatedLine extends LitElement {
     css`
       :host {
         display: block;
-        overflow: clip visible;
       }
     `,
   ]

@@ -50,7 +50,7 @@ export class QuantitySetting extends LitElement {
         margin-left: auto;
       }
       input.field {
-        width: 5.25rem;
+        width: calc(7ch + 2 * var(--s-2));
       }
       .unit {
         min-width: 2.4em;

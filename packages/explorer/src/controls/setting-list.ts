@@ -20,6 +20,16 @@ export class SettingList extends LitElement {
       :host {
         display: block;
       }
+      @media (min-width: 44rem) and (max-width: 78.9rem) {
+        :host([pairs]) {
+          display: grid;
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          gap: 0 var(--gap);
+        }
+        :host([pairs]) .setting {
+          border: 0;
+        }
+      }
       .setting + .setting {
         border-top: 1px solid var(--rule);
       }

@@ -27,6 +27,12 @@ export type Shown<Settings = object, Result = unknown> = {
   readonly reader: Reader
 }
 
+/** A few words beside or over a figure, one of them chosen: what the entry itself shows. */
+export type Choices = {
+  readonly label: string
+  readonly options: readonly { readonly label: string; readonly chosen: boolean; readonly settings: object }[]
+}
+
 /** The looks of a kind. Methods, so that a list of different kinds is still one type. */
 export type View<Name extends string = string, Settings extends object = object, Result = unknown> = {
   readonly kind: Name
@@ -36,6 +42,7 @@ export type View<Name extends string = string, Settings extends object = object,
   /** Scale, condition, source, and what is invented. */
   note(shown: Shown<Settings, Result>): string | null
   table(shown: Shown<Settings, Result>): Table | null
+  choices?(shown: Shown<Settings, Result>): Choices
   draw(shown: Shown<Settings, Result>): TemplateResult
   /** The page invites work on a unit here: the safety cautions stand under it. */
   readonly handsOn?: boolean

@@ -1,6 +1,5 @@
 import type { Scenario } from '@swardsink/model'
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
-import { styleMap } from 'lit/directives/style-map.js'
 import type { Entry, Held, Kind } from '../book/index.ts'
 import { announce } from '../controls/index.ts'
 import type { Shown, View } from '../entries/view.ts'
@@ -57,8 +56,37 @@ export class EntryFrame extends LitElement {
         position: absolute;
         top: -1px;
         left: 0;
+        width: 100%;
         height: 3px;
+        appearance: none;
+        border: 0;
+        background: none;
+      }
+      .done::-webkit-progress-bar {
+        background: none;
+      }
+      .done::-webkit-progress-value {
         background: var(--ink);
+      }
+      .done::-moz-progress-bar {
+        background: var(--ink);
+      }
+      .choices {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 0 var(--s-3);
+        font-size: var(--t-note);
+        color: var(--ink-2);
+        margin-bottom: var(--s-2);
+      }
+      .words .choices {
+        margin-bottom: 0;
+      }
+      @media (min-width: 79rem) {
+        .foot.first {
+          max-width: calc((100% - var(--gap)) * 0.6735);
+        }
       }
       .words {
         display: flex;
@@ -91,6 +119,9 @@ export class EntryFrame extends LitElement {
       }
       .cautions li {
         max-width: none;
+      }
+      .note {
+        flex: 1 1 18rem;
       }
       .folded {
         margin-top: var(--s-4);
@@ -174,6 +205,7 @@ export class EntryFrame extends LitElement {
     return html`<section aria-labelledby="title">
       ${this.first || this.view.untitled ? html`<h2 class="unseen" id="title">${this.number} ${shown && this.view.title(shown)}</h2>` : this.head(shown)}
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'stale' : ''}">${finding}</p>`}
+      ${shown && !this.first ? this.choices(shown) : nothing}
       ${shown ? this.view.draw(shown) : html`<p class="empty">${this.stateWords()}</p>`}
       ${state.failure ? html`<p class="caution cautions" role="status">${failureSentence(state.failure, this.reader)}</p>` : nothing}
       ${this.cautions()}
@@ -186,7 +218,7 @@ export class EntryFrame extends LitElement {
     const { state } = this
     const working = state.status === 'working' && this.seconds > 0
     return html`<div class="head ${state.status === 'failed' ? 'failed' : ''}">
-      ${working ? html`<span class="done" style=${styleMap({ width: `${Math.round(state.progress * 100)}%` })}></span>` : nothing}
+      ${working ? html`<progress class="done" max="1" .value=${state.progress} aria-label=${this.reader.words.entry.working('')}></progress>` : nothing}
       <h2 id="title"><span class="number">${this.number}</span> ${shown ? this.view.title(shown) : this.entry.kind}</h2>
       <div class="words">${this.stateWords()}${shown ? this.actions(shown) : nothing}</div>
     </div>`
@@ -229,6 +261,21 @@ export class EntryFrame extends LitElement {
     >${words}</button>`
   }
 
+  private choices(shown: Shown) {
+    const choices = this.view.choices?.(shown)
+    if (!choices) return nothing
+    return html`<div class="choices" role="group" aria-label=${choices.label}>
+      <span>${choices.label}</span>
+      ${choices.options.map(
+        ({ label, chosen, settings }) => html`<button
+          class="word"
+          aria-pressed=${chosen ? 'true' : 'false'}
+          @click=${() => announce(this, 'rearrange', { id: shown.id, settings })}
+        >${label}</button>`,
+      )}
+    </div>`
+  }
+
   private folded(shown: Shown) {
     const table = this.open === 'table' ? this.view.table(shown) : null
     if (table) return html`<data-table class="folded" .table=${table}></data-table>`
@@ -256,10 +303,10 @@ export class EntryFrame extends LitElement {
   private foot(shown: Shown | null) {
     const note = shown && this.view.note(shown)
     const words = this.first
-      ? html`<div class="words">${this.stateWords()}${shown ? this.actions(shown) : nothing}</div>`
+      ? html`<div class="words">${this.stateWords()}${shown ? [this.choices(shown), this.actions(shown)] : nothing}</div>`
       : nothing
     if (!note && !this.first) return nothing
-    return html`<div class="foot">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`
+    return html`<div class="foot ${this.first ? 'first' : ''}">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`
   }
 }
 

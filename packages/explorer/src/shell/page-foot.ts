@@ -52,7 +52,7 @@ export class PageFoot extends LitElement {
       }
       @media (min-width: 79rem) {
         footer {
-          grid-template-columns: minmax(0, 49.5rem) minmax(0, 1fr);
+          grid-template-columns: minmax(0, 792fr) minmax(0, 384fr);
         }
       }
       @media print {

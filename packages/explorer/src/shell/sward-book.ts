@@ -75,6 +75,11 @@ export class SwardBook extends LitElement {
           max-width: calc(var(--page) + 2 * var(--s-8));
         }
       }
+      /* On a wall text is larger: the page is as much wider. */
+      .paper.projector {
+        max-width: 108rem;
+        --measure: 60rem;
+      }
       @media print {
         .paper {
           padding: 0;
@@ -178,7 +183,7 @@ export class SwardBook extends LitElement {
     if (!flow || !keeper) return nothing
     const book = bookOf(session)
     const reader = this.reader
-    return html`<div class="paper">
+    return html`<div class="paper ${preferences.paper}">
       <running-head
         .book=${book.title}
         .page=${book.pages[0]?.title ?? ''}

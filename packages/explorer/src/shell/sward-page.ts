@@ -55,7 +55,7 @@ export class SwardPage extends LitElement {
       }
       h1 {
         max-width: 50.5rem;
-        text-wrap: pretty;
+        text-wrap: balance;
       }
       .row {
         display: grid;
@@ -81,7 +81,7 @@ export class SwardPage extends LitElement {
       }
       @media (min-width: 79rem) {
         .row.figure {
-          grid-template-columns: minmax(0, 49.5rem) minmax(0, 1fr);
+          grid-template-columns: minmax(0, 792fr) minmax(0, 384fr);
         }
         .row.figure > .beside {
           align-self: center;

@@ -4,6 +4,7 @@ type CautionValues = { readonly value: string; readonly limit: string }
 
 const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 })
 const times = new Intl.NumberFormat('en', { maximumSignificantDigits: 2 })
+const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine']
 const joined = new Intl.ListFormat('en', { type: 'conjunction' })
 
 /** Everything the book says of itself, in English. Values come in formatted; sentences about them are made here. */
@@ -201,14 +202,14 @@ export const english = {
       peakPressure: 'pressure',
     },
     softnessWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
-      `Softness moves it further than mass: from ${low} to ${high} it grows ${byMass} times, from the firmest turf to the softest ${bySoftness} times.`,
+      `Softness moves it further than mass: from ${low} to ${high} it grows ${byMass}-fold; from the firmest turf to the softest, ${bySoftness}-fold.`,
     massWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
-      `Mass moves it further than softness: from ${low} to ${high} it grows ${byMass} times, from the firmest turf to the softest ${bySoftness} times.`,
+      `Mass moves it further than softness: from ${low} to ${high} it grows ${byMass}-fold; from the firmest turf to the softest, ${bySoftness}-fold.`,
     heights: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
       `From ${low} to ${high} the cut moves by ${byMass}; from the firmest turf to the softest, by ${bySoftness}.`,
     bottoms: (from: string) => `Softer than ${from} this turf bottoms out under the roller: stippled.`,
     times: (value: number) => times.format(value),
-    note: 'The ring is the present case: drag it, click where it should go, or use the arrow keys. Along a line the value stays; each line is 1.4 times the next. Stipple: no answer.',
+    note: 'The ring is the present case: drag it, click where it should go, or use the arrow keys. Along each line the value stays the same.',
     noneHere: 'At this mass and softness the turf bottoms out.',
     none: 'none',
     quantity: 'Show',
@@ -216,7 +217,7 @@ export const english = {
   },
 
   rack: {
-    title: (count: number) => `${count} rollers on this unit, on this green`,
+    title: (count: number) => `${counts[count] ?? count} rollers on this unit, on this green`,
     lowest: ({ bench, name, by, wanted, set }: Values<'bench' | 'name' | 'by' | 'wanted' | 'set'>) =>
       `With the bench left at ${bench}, ${name} cuts lowest, ${by} below the one fitted; to cut ${wanted} with it, set ${set} on the bench.`,
     fittedLowest: ({ bench, name, by }: Values<'bench' | 'name' | 'by'>) =>

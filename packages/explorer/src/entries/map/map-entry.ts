@@ -5,7 +5,7 @@ import { announce, printed, stepped, watchWidth } from '../../controls/index.ts'
 import { mapDomain, mapScales, sinkageMapView } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
-import { MAP_QUANTITIES, type MapResult, type MapSettings, SHOWN_AS, valueHere } from './kind.ts'
+import { type MapResult, type MapSettings, SHOWN_AS, valueHere } from './kind.ts'
 
 const MASS = 'frontRoller.mass'
 const SOFTNESS = 'turf.softness'
@@ -24,15 +24,6 @@ export class MapEntry extends LitElement {
       .drawn {
         touch-action: pan-y pinch-zoom;
         cursor: crosshair;
-      }
-      .shows {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 0 var(--s-4);
-      }
-      .shows .small {
-        color: var(--ink-2);
       }
     `,
   ]
@@ -61,19 +52,9 @@ export class MapEntry extends LitElement {
 
   override render() {
     const { shown } = this
-    const { reader, settings, stale, now, result } = shown
+    const { settings, stale, now, result } = shown
     const width = this.width()
     return html`
-      <div class="shows" role="group" aria-label=${reader.words.map.quantity}>
-        <span class="small">${reader.words.map.quantity}</span>
-        ${MAP_QUANTITIES.map(
-          quantity => html`<button
-            class="word"
-            aria-pressed=${quantity === settings.quantity ? 'true' : 'false'}
-            @click=${() => announce(this, 'rearrange', { id: shown.id, settings: { quantity } })}
-          >${reader.words.map.short[quantity]}</button>`,
-        )}
-      </div>
       <div
         class="drawn ${stale ? 'stale' : ''}"
         @pointerdown=${this.pressed}

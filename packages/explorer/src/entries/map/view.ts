@@ -3,7 +3,7 @@ import { html } from 'lit'
 import { settledInput } from '../settled.ts'
 import type { Shown, Table, View } from '../view.ts'
 import { mapFinding } from './finding.ts'
-import { type MapResult, type MapSettings, SHOWN_AS } from './kind.ts'
+import { MAP_QUANTITIES, type MapResult, type MapSettings, SHOWN_AS } from './kind.ts'
 import './map-entry.ts'
 
 const TABLE_MASSES = 6
@@ -41,5 +41,13 @@ export const mapView: View<'map', MapSettings, MapResult> = {
   finding: mapFinding,
   note: ({ reader }) => reader.words.map.note,
   table,
+  choices: ({ settings, reader }) => ({
+    label: reader.words.map.quantity,
+    options: MAP_QUANTITIES.map(quantity => ({
+      label: reader.words.map.short[quantity],
+      chosen: quantity === settings.quantity,
+      settings: { quantity },
+    })),
+  }),
   draw: shown => html`<map-entry .shown=${shown}></map-entry>`,
 }

@@ -1,4 +1,4 @@
-import { type ComparedRoller, displayUnit, type QuantityName } from '@swardsink/model'
+import { type ComparedRoller, displayUnit } from '@swardsink/model'
 import { html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { announce, watchWidth } from '../../controls/index.ts'
@@ -7,19 +7,7 @@ import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { isSettled, RACK_COLUMNS, type RackColumn, type RackResult, type RackSettings } from './kind.ts'
 import { rackStyles } from './rackStyles.ts'
-import { cellValue, sorted, surfaceWords } from './rows.ts'
-
-/** What each column is in the catalogue. */
-const COLUMN_QUANTITY: Readonly<Record<RackColumn, QuantityName>> = {
-  mass: 'mass',
-  load: 'load',
-  sinkage: 'sinkage',
-  pressure: 'pressure',
-  relief: 'relief',
-  benchHeight: 'height',
-  change: 'height',
-  effectiveHeight: 'height',
-}
+import { COLUMN_QUANTITY, cellText, sorted, surfaceWords } from './rows.ts'
 
 /** Units of one machine are kept within this of each other. Common practice, no source. */
 const TOLERANCE = 0.25e-3
@@ -49,7 +37,7 @@ export class RackEntry extends LitElement {
           row => row.name,
           row => this.row(row, scale),
         )}</tbody>
-        <tfoot><tr><td colspan=${RACK_COLUMNS.length + 1}></td><td class="plot">${
+        <tfoot><tr><td></td>${RACK_COLUMNS.map(column => html`<td class=${column}></td>`)}<td class="plot">${
           scale && rackAxis(scale, { ...this.frame(scale.width), words: this.axisWords() })
         }</td></tr></tfoot>
       </table>
@@ -81,7 +69,7 @@ export class RackEntry extends LitElement {
     const sorts = settings.sort === column
     const order = sorts && settings.order === 'down' ? 'up' : 'down'
     const direction = settings.order === 'up' ? 'ascending' : 'descending'
-    return html`<th scope="col" aria-sort=${sorts ? direction : 'none'}>
+    return html`<th class=${column} scope="col" aria-sort=${sorts ? direction : 'none'}>
       <button
         class="sort"
         title=${rack.sort(rack.columns[column])}
@@ -97,13 +85,10 @@ export class RackEntry extends LitElement {
     const fit = () => announce(this, 'choose', { name: 'frontRoller', option: row.name })
     return html`<tr class=${row.fitted ? 'fitted' : ''}>
       <th scope="row">
-        ${row.name}, ${surfaceWords(row, reader)}${
-          row.fitted
-            ? html`, ${surfaces.fitted}`
-            : html` <button class="word" aria-label=${rack.fit(row.name)} @click=${fit}>${rack.fitShort}</button>`
-        }
+        <span class="name">${row.name}, ${surfaceWords(row, reader)}${row.fitted ? html`, ${surfaces.fitted}` : nothing}</span>
+        ${row.fitted ? nothing : html`<button class="word" aria-label=${rack.fit(row.name)} @click=${fit}>${rack.fitShort}</button>`}
       </th>
-      ${RACK_COLUMNS.map(column => html`<td>${this.cell(row, column)}</td>`)}
+      ${RACK_COLUMNS.map(column => html`<td class=${column}>${cellText(row, column, reader)}</td>`)}
       <td class="plot">${
         scale &&
         rackRow(
@@ -112,15 +97,6 @@ export class RackEntry extends LitElement {
         )
       }</td>
     </tr>`
-  }
-
-  private cell(row: ComparedRoller, column: RackColumn): string {
-    const { words, format } = this.shown.reader
-    const value = cellValue(row, column)
-    if (value !== null)
-      return format(value, COLUMN_QUANTITY[column], { unit: false, signed: column === 'change' })
-    if (!isSettled(row)) return column === 'load' ? words.rack.bottomsOut : ''
-    return row.grooveFloor === 'touching' ? words.rack.touching : words.rack.noGrooves
   }
 }
 

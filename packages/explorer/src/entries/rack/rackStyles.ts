@@ -25,6 +25,9 @@ export const rackStyles = css`
   th[scope='row'] .word {
     margin-left: var(--s-2);
   }
+  td.relief {
+    color: var(--ink-2);
+  }
   tr.fitted > * {
     font-weight: var(--weight-strong);
   }
@@ -73,14 +76,40 @@ export const rackStyles = css`
   tbody tr:last-child > * {
     border-bottom: 1px solid var(--ink-3);
   }
-  @media (max-width: 47.9rem) {
-    th:first-child {
-      position: sticky;
-      left: 0;
-      background: var(--paper);
-      z-index: 1;
+  /* Where there is less room the drawing stays, with what is set and what is cut; "As a table" has the rest. */
+  @media (max-width: 66rem) {
+    table {
+      min-width: 0;
+    }
+    .load,
+    .pressure,
+    .relief {
+      display: none;
+    }
+    .plot-head {
+      width: 12rem;
+      min-width: 9rem;
+    }
+  }
+  @media (max-width: 48rem) {
+    .mass,
+    .sinkage,
+    .change {
+      display: none;
+    }
+    th[scope='row'] {
       white-space: normal;
-      min-width: 8.5rem;
+      padding: var(--s-1) var(--s-2) var(--s-1) 0;
+    }
+    th[scope='row'] .word {
+      margin-left: 0;
+    }
+    .sort {
+      white-space: normal;
+    }
+    .plot-head {
+      width: 40%;
+      min-width: 7rem;
     }
   }
 `

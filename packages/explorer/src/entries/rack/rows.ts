@@ -1,9 +1,21 @@
-import type { ComparedRoller } from '@swardsink/model'
+import type { ComparedRoller, QuantityName } from '@swardsink/model'
 import type { Reader } from '../../words/index.ts'
 import { type ComparedSettled, isSettled, type RackColumn, type RackSettings } from './kind.ts'
 
+/** What each column is in the catalogue. */
+export const COLUMN_QUANTITY: Readonly<Record<RackColumn, QuantityName>> = {
+  mass: 'mass',
+  load: 'load',
+  sinkage: 'sinkage',
+  pressure: 'pressure',
+  relief: 'relief',
+  benchHeight: 'height',
+  change: 'height',
+  effectiveHeight: 'height',
+}
+
 /** One number of a row; null where there is none. */
-export function cellValue(row: ComparedRoller, column: RackColumn): number | null {
+function cellValue(row: ComparedRoller, column: RackColumn): number | null {
   if (column === 'mass') return row.roller.mass
   if (!isSettled(row)) return null
   const values: Record<Exclude<RackColumn, 'mass'>, number | null> = {
@@ -43,4 +55,13 @@ export function surfaceWords({ roller }: ComparedRoller, { words, format }: Read
 
 export function byHeight(rows: readonly ComparedRoller[]): readonly ComparedSettled[] {
   return rows.filter(isSettled).toSorted((a, b) => a.effectiveHeight - b.effectiveHeight)
+}
+
+/** A cell as it is read: a number, or the reason there is none. */
+export function cellText(row: ComparedRoller, column: RackColumn, { words, format }: Reader): string {
+  const value = cellValue(row, column)
+  if (value !== null)
+    return format(value, COLUMN_QUANTITY[column], { unit: false, signed: column === 'change' })
+  if (!isSettled(row)) return words.rack.bottomsOut
+  return row.grooveFloor === 'touching' ? words.rack.touching : words.rack.noGrooves
 }

@@ -1,13 +1,13 @@
 import type { SettledUnit } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
-import { announce, watchWidth } from '../../controls/index.ts'
+import { watchWidth } from '../../controls/index.ts'
 import { heightGlyph, sideLayout, sideView } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { frameOf, specOf } from './drawing.ts'
 import { sideViewFinding } from './finding.ts'
 import { watchHandles } from './handles.ts'
-import { EXAGGERATIONS, type SideViewSettings } from './kind.ts'
+import type { SideViewSettings } from './kind.ts'
 
 /** The unit from the side, the two numbers that matter, and what moves them. */
 export class SideViewEntry extends LitElement {
@@ -52,21 +52,12 @@ export class SideViewEntry extends LitElement {
         line-height: 1.4;
         margin: var(--s-3) 0 var(--s-2);
       }
-      .heights {
-        display: flex;
-        justify-content: flex-end;
-        align-items: baseline;
-        gap: var(--s-3);
-      }
-      .heights .small {
-        color: var(--ink-2);
-      }
       .drawn {
         min-width: 0;
       }
       @media (min-width: 79rem) {
         :host {
-          grid-template-columns: minmax(0, 49.5rem) minmax(0, 1fr);
+          grid-template-columns: minmax(0, 792fr) minmax(0, 384fr);
         }
         .aside {
           grid-column: 2;
@@ -81,6 +72,14 @@ export class SideViewEntry extends LitElement {
         }
       }
       @media (max-width: 30rem) {
+        .numbers {
+          grid-template-columns: auto auto;
+          justify-content: start;
+          gap: var(--s-2) var(--s-8);
+        }
+        .number {
+          grid-template-columns: 1fr;
+        }
         .number svg {
           display: none;
         }
@@ -110,20 +109,10 @@ export class SideViewEntry extends LitElement {
           ${this.number('turf', words.sideView.cut, cut)}
         </div>
         <p class="finding ${pale}">${sideViewFinding(shown)}</p>
-        <setting-list .names=${settings.settings} .scenario=${now} .held=${held} .reader=${reader}></setting-list>
+        <setting-list pairs .names=${settings.settings} .scenario=${now} .held=${held} .reader=${reader}></setting-list>
       </div>
       <div class="drawn">
         <div class=${pale}>${this.figure()}</div>
-        <div class="heights" role="group" aria-label=${words.sideView.heights}>
-          <span class="small">${words.sideView.heights}</span>
-          ${EXAGGERATIONS.map(
-            exaggeration => html`<button
-              class="word"
-              aria-pressed=${exaggeration === settings.exaggeration ? 'true' : 'false'}
-              @click=${() => announce(this, 'rearrange', { id: shown.id, settings: { exaggeration } })}
-            >${words.sideView.factor(exaggeration)}</button>`,
-          )}
-        </div>
       </div>
       <span class="unseen" role="status">${words.sideView.cut}: ${format(cut, 'height')}</span>
     `

@@ -5,7 +5,7 @@ import { sideLayout } from '../../figures/index.ts'
 import type { Shown, Table, View } from '../view.ts'
 import { frameOf, specOf } from './drawing.ts'
 import { sideViewFinding } from './finding.ts'
-import type { SideViewSettings } from './kind.ts'
+import { EXAGGERATIONS, type SideViewSettings } from './kind.ts'
 import './side-view-entry.ts'
 
 type ShownSide = Shown<SideViewSettings, SettledUnit>
@@ -59,5 +59,13 @@ export const sideViewView: View<'sideView', SideViewSettings, SettledUnit> = {
   saysFinding: true,
   note,
   table,
+  choices: ({ settings, reader }) => ({
+    label: reader.words.sideView.heights,
+    options: EXAGGERATIONS.map(exaggeration => ({
+      label: reader.words.sideView.factor(exaggeration),
+      chosen: exaggeration === settings.exaggeration,
+      settings: { exaggeration },
+    })),
+  }),
   draw: shown => html`<side-view-entry .shown=${shown}></side-view-entry>`,
 }
