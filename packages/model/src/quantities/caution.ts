@@ -1,5 +1,5 @@
 import type { QuantityName } from './catalogue.ts'
-import { describe } from './problem.ts'
+import { describe, rounded } from './problem.ts'
 
 type Words = { readonly quantity: QuantityName; readonly say: (value: string, limit: string) => string }
 
@@ -65,7 +65,8 @@ export type Caution = {
 
 export function cautionSentence({ kind, value, limit, where }: Caution): string {
   const words: Words = cautionWords[kind]
-  const say = (number: number | undefined) => (number === undefined ? '' : describe(number, words.quantity))
+  const say = (number: number | undefined) =>
+    number === undefined ? '' : describe(rounded(number), words.quantity)
   const text = words.say(say(value), say(limit))
   return where ? `${where}: ${text}` : text
 }

@@ -28,6 +28,11 @@ export function refuse(problems: readonly Problem[]): void {
   if (first) throw new InputError(first)
 }
 
+const TOLD = 3
+
+/** A computed value as told in a sentence: three significant digits. */
+export const rounded = (value: number): number => Number(value.toPrecision(TOLD))
+
 /** A value as it stands in a problem's sentence: metric display units, six significant digits, plain minus. */
 export function describe(value: unknown, quantity?: QuantityName): string {
   if (typeof value === 'number' && Number.isFinite(value)) {

@@ -13,7 +13,7 @@ import { laws, type PressureLaw } from './laws/laws.ts'
 const kindOf = (law: PressureLaw): LawKind<PressureLaw> => laws[law.kind] as unknown as LawKind<PressureLaw>
 
 export function lawProblems(law: PressureLaw, path: string): Problem[] {
-  if (law === null || typeof law !== 'object' || !(law.kind in laws))
+  if (law === null || typeof law !== 'object' || !Object.hasOwn(laws, law.kind))
     return [
       {
         path: `${path}.kind`,

@@ -13,5 +13,5 @@ export {
   unitQuestionProblems,
 } from './settle.ts'
 export { unrecoveredAtEdge } from './track.ts'
-export { edgeProblems, frameProblems, levelLoads, type Unit, type UnitLoad, unitProblems } from './unit.ts'
+export { frameProblems, lengthProblems, levelLoads, type Unit, type UnitLoad, unitProblems } from './unit.ts'
 export { type ScaleReadings, type ScalesQuestion, scaleProblems, unitFromScales } from './unitFromScales.ts'

@@ -50,17 +50,25 @@ export function weightsOf(unit: Unit): Weight[] {
 }
 
 /** Place of the edge: between the axes. */
-export const edgeProblems = (edge: number, wheelbase: number, path: string): Problem[] =>
+const edgeProblems = (edge: number, wheelbase: number, path: string): Problem[] =>
   numberProblem(edge, path, 'place', {
     above: 0,
     ...(Number.isFinite(wheelbase) && wheelbase > 0 ? { below: wheelbase } : {}),
   }).map(problem => ({ ...problem, expected: `${problem.expected}, the wheelbase` }))
 
-/** Sizes of the unit's frame, with or without a body. */
-export const frameProblems = (unit: Omit<Unit, 'body' | 'loads'>, path: string): Problem[] => [
+/** Lengths of the unit's frame, which stand whatever is fitted to it. */
+export const lengthProblems = (
+  unit: Pick<Unit, 'wheelbase' | 'edge' | 'benchHeight'>,
+  path: string,
+): Problem[] => [
   ...numberProblem(unit.wheelbase, `${path}.wheelbase`, 'wheelbase', { above: 0 }),
   ...edgeProblems(unit.edge, unit.wheelbase, `${path}.edge`),
   ...numberProblem(unit.benchHeight, `${path}.benchHeight`, 'height', { above: 0 }),
+]
+
+/** Sizes of the unit's frame and rollers, with or without a body. */
+export const frameProblems = (unit: Omit<Unit, 'body' | 'loads'>, path: string): Problem[] => [
+  ...lengthProblems(unit, path),
   ...rollerProblems(unit.frontRoller, `${path}.frontRoller`),
   ...rollerProblems(unit.rearRoller, `${path}.rearRoller`),
 ]

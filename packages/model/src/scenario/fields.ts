@@ -1,0 +1,30 @@
+import type { QuantityName } from '../quantities/index.ts'
+import { type LawName, laws } from '../turf/index.ts'
+
+/** A number in a file: its name, what it is, and whether it may be left out. */
+export type Field = { readonly name: string; readonly quantity: QuantityName; readonly optional?: true }
+
+const needed = (name: string, quantity: QuantityName): Field => ({ name, quantity })
+const maybe = (name: string, quantity: QuantityName): Field => ({ name, quantity, optional: true })
+
+/** The numbers of each part of a scenario; reader and writer both follow these lists. */
+export const fields = {
+  roller: [needed('mass', 'mass'), needed('diameter', 'diameter'), needed('length', 'length')],
+  grooved: [needed('pitch', 'pitch'), needed('land', 'land'), needed('depth', 'grooveDepth')],
+  turf: [
+    maybe('spread', 'spread'),
+    maybe('rebound', 'ratio'),
+    maybe('lasting', 'ratio'),
+    maybe('recoveryTime', 'time'),
+    maybe('thickness', 'thickness'),
+  ],
+  unit: [needed('wheelbase', 'wheelbase'), needed('edge', 'place'), needed('benchHeight', 'height')],
+  body: [needed('mass', 'mass'), needed('at', 'place'), maybe('height', 'place')],
+  scales: [maybe('total', 'mass'), maybe('front', 'mass'), maybe('rear', 'mass'), maybe('height', 'place')],
+  box: [needed('empty', 'mass'), needed('full', 'mass'), needed('at', 'place')],
+  mowing: [needed('speed', 'speed')],
+  scenario: [maybe('effectiveHeight', 'height')],
+} as const satisfies Record<string, readonly Field[]>
+
+export const lawFields = (kind: LawName): readonly Field[] =>
+  laws[kind].parameters.map(({ name, quantity }) => needed(name, quantity))

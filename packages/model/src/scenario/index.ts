@@ -1,0 +1,3 @@
+export { readScenario, type ScenarioReading } from './readScenario.ts'
+export { type Scenario, scenarioProblems } from './scenario.ts'
+export { writeScenario } from './writeScenario.ts'

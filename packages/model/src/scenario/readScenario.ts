@@ -1,0 +1,41 @@
+import type { Problem } from '../quantities/index.ts'
+import { fields } from './fields.ts'
+import { keepProblems, newFindings, readNumbers, readObject } from './partReader.ts'
+import { readCondition, readNamed, readRoller, readTurf } from './readParts.ts'
+import { readUnit } from './readUnit.ts'
+import { type Scenario, turfNameProblems } from './scenario.ts'
+
+export type ScenarioReading =
+  | { readonly ok: true; readonly scenario: Scenario }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+const PARTS = ['unit', 'rollers', 'turfs', 'turf', 'condition']
+
+/**
+ * A scenario from a file, a link or a book. Any number may carry a unit after its name (`diameter_mm`,
+ * `speed_kmh`), never twice; without one it is SI. A fitted roller may be the name of one in the rack, and a unit
+ * may say what the scales said (`scales`) in place of its body.
+ *
+ * Throws  nothing: every problem comes back, path first
+ */
+export async function readScenario(value: unknown): Promise<ScenarioReading> {
+  const findings = newFindings()
+  const object = readObject(value, '', findings)
+  if (!object) return { ok: false, problems: findings.problems }
+  const numbers = readNumbers(object, '', { numbers: fields.scenario, others: PARTS }, findings)
+  const rollers = readNamed(object.rollers, 'rollers', readRoller, findings)
+  const turfs = readNamed(object.turfs, 'turfs', readTurf, findings)
+  const named = namesOf(object.rollers)
+  const unit = readUnit(object.unit, 'unit', { read: rollers, named }, findings)
+  const condition = readCondition(object.condition, 'condition', findings)
+  keepProblems(turfNameProblems(object.turf, namesOf(object.turfs)), findings)
+  if (findings.problems.length > 0 || !numbers || !unit || !condition)
+    return { ok: false, problems: findings.problems }
+  return {
+    ok: true,
+    scenario: { unit, rollers, turfs, turf: object.turf as string, condition, ...numbers },
+  }
+}
+
+const namesOf = (value: unknown): string[] =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? Object.keys(value) : []
