@@ -29,8 +29,9 @@ export const SHOWN_AS: Readonly<Record<MapQuantity, QuantityName>> = {
   peakPressure: 'pressure',
 }
 
-/** Fits in a frame; contours of it are within a line's width of the fine ones. */
-const DRAFT_CELLS = 48
+/** What fits in a frame. A row under grooves costs ten times one under a smooth roller, a column next to nothing. */
+const DRAFT_MASSES = 48
+const DRAFT_SOFTNESSES = { smooth: 48, grooved: 16 }
 const FINE_CELLS = 200
 /** The fine map is worked out in so many slices of softness, to say how far it has come. */
 const SLICES = 10
@@ -105,8 +106,8 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
     answer(() => ({
       result: mapOf(
         input,
-        spaced(input.softnesses, DRAFT_CELLS, true),
-        spaced(input.masses, DRAFT_CELLS, false),
+        spaced(input.softnesses, DRAFT_SOFTNESSES[input.unit.frontRoller.surface.kind], true),
+        spaced(input.masses, DRAFT_MASSES, false),
       ),
       cautions: [],
     })),

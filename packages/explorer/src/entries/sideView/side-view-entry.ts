@@ -18,6 +18,7 @@ export class SideViewEntry extends LitElement {
     css`
       :host {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: var(--s-4) var(--gap);
       }
       .numbers {
@@ -73,8 +74,8 @@ export class SideViewEntry extends LitElement {
       }
       @media (max-width: 30rem) {
         .numbers {
-          grid-template-columns: auto auto;
-          justify-content: start;
+          display: flex;
+          flex-wrap: wrap;
           gap: var(--s-2) var(--s-8);
         }
         .number {
