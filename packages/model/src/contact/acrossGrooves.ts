@@ -1,4 +1,3 @@
-import { gaussLegendre } from '../numerics/index.ts'
 import {
   InputError,
   type Metres,
@@ -8,9 +7,9 @@ import {
   refuse,
 } from '../quantities/index.ts'
 import { isGrooved, type Surface, surfaceProblems } from '../roller/index.ts'
-import { type Curve, curveOf, shearOf, type Turf, turfProblems } from '../turf/index.ts'
+import { curveOf, shearOf, type Turf, turfProblems } from '../turf/index.ts'
 import { newPeriod, period } from './gapKernel.ts'
-import { panelBelow, thetaOfPole } from './matReach.ts'
+import { halfGap } from './hangingMat.ts'
 
 type Point = { readonly position: Metres; readonly sinkage: Metres; readonly pressure: Pascals }
 
@@ -29,79 +28,8 @@ export type AcrossGrooves = {
   readonly across: readonly Point[]
 }
 
-/** A mat at rest in mid-gap is followed down to this y: 1e-13 of the sinkage. */
-const FOLLOWED = 30
-const STEPS = 24
-const { nodes, weights } = gaussLegendre(16)
-
-type Mat = { readonly distance: number; readonly depth: number }[]
-
-/** The mat from the land edge to its turning point or the floor, and the area under it. */
-function hangingMat(curve: Curve, shear: number, sinkage: number, y: number): { mat: Mat; area: number } {
-  const turning = sinkage / Math.cosh(y)
-  const poleTheta = thetaOfPole(curve, turning)
-  const mat: Mat = [{ distance: 0, depth: sinkage }]
-  const scale = Math.sqrt(shear / 2) * turning
-  let distance = 0
-  let area = 0
-  let top = y
-  while (top > 0) {
-    const length = Math.min(panelBelow(top, y - top, poleTheta), y / STEPS)
-    const bottom = top - length > Number.EPSILON * y ? top - length : 0
-    for (let i = 0; i < nodes.length; i++) {
-      const theta = bottom + (top - bottom) * nodes[i]!
-      const by = 2 * turning * Math.sinh(theta / 2) ** 2
-      const dy =
-        (weights[i]! * (top - bottom) * scale * Math.sinh(theta)) / Math.sqrt(curve.workBetween(turning, by))
-      distance += dy
-      area += dy * (turning + by)
-    }
-    mat.push({ distance, depth: turning * Math.cosh(bottom) })
-    top = bottom
-  }
-  return { mat, area }
-}
-
-type Hang = { readonly mat: Mat; readonly area: number }
-
-/** Mat over half a gap, from the land edge; `area` under it counts the floor or the resting part. */
-function halfGap(turf: Turf, surface: Extract<Surface, { kind: 'grooved' }>, sinkage: Metres): Hang {
-  const curve = curveOf(turf.law)
-  const shear = shearOf(turf)
-  const half = (surface.pitch - surface.land) / 2
-  const state = newPeriod()
-  period(curve, shear, surface, surface.depth, sinkage, surface.depth, state)
-  const { lowest, touching } = state
-  if (shear === 0)
-    return {
-      mat: [
-        { distance: 0, depth: lowest },
-        { distance: half, depth: lowest },
-      ],
-      area: half * lowest,
-    }
-  const y = lowest > 0 ? Math.min(Math.acosh(sinkage / lowest), FOLLOWED) : FOLLOWED
-  const { mat, area } = hangingMat(curve, shear, sinkage, y)
-  const reached = mat.filter(({ distance }) => distance < half)
-  const rest = half - (mat.at(-1)?.distance ?? 0)
-  return {
-    mat: [...reached, { distance: half, depth: lowest }],
-    area: area + (touching && rest > 0 ? rest * lowest : 0),
-  }
-}
-
-/**
- * Mean depth of the mat over one pitch under the lowest line: what a grooved roller leaves behind it.
- *
- *   linear law, floor free: bearing fraction × z
- *
- * Units   [m]
- * Source  docs/physics.md §2.3
- */
-export function meanMatDepth(surface: Surface, turf: Turf, sinkage: Metres): Metres {
-  if (!isGrooved(surface)) return sinkage
-  return (surface.land * sinkage + 2 * halfGap(turf, surface, sinkage).area) / surface.pitch
-}
+/** How finely the mat is told, from the land edge to its turning point. */
+const PROFILE_STEPS = 24
 
 /** A groove without depth or gap is a flat. */
 const flat = (pitch: Metres, sinkage: Metres, pressure: Pascals): AcrossGrooves => ({
@@ -148,7 +76,7 @@ export function acrossGrooves(question: {
   if (!isGrooved(surface)) return flat(pitch, sinkage, pressure)
   const state = newPeriod()
   period(curve, shearOf(turf), surface, surface.depth, sinkage, surface.depth, state)
-  const right = halfGap(turf, surface, sinkage).mat.map(({ distance, depth }) => ({
+  const right = halfGap(turf, surface, sinkage, PROFILE_STEPS).mat.map(({ distance, depth }) => ({
     position: halfLand + distance,
     sinkage: depth,
     pressure: curve.pressure(depth),

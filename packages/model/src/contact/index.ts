@@ -1,6 +1,7 @@
-export { type AcrossGrooves, acrossGrooves, meanMatDepth } from './acrossGrooves.ts'
+export { type AcrossGrooves, acrossGrooves } from './acrossGrooves.ts'
 export type { Arc } from './arc.ts'
 export { type Condition, conditionProblems } from './condition.ts'
+export { meanMatDepth } from './hangingMat.ts'
 export {
   type ContactQuestion,
   contactProblems,

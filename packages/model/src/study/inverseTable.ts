@@ -23,12 +23,13 @@ export type InverseTable = {
   readonly highLnSinkage: number
 }
 
-/** Knots lie this far apart in ln z, or in its root: the cubic is then good to about 1e-8. */
+/** Knots lie this far apart in ln z, or in its root: the cubic is then good to about 1e-7. */
 const STEP = 0.1
+const ROOT_STEP = 0.05
 /** The ends are found to this in ln W, and laid this far outside what is asked. */
-const MARGIN = 0.01
+export const MARGIN = 0.01
 /** A touching point this much below the range, in ln z, no longer bends it. */
-const FADED = 1.5
+export const FADED = 1.5
 /** How far, in ln z, either side of a touching point is asked. */
 const BESIDE = 1e-6
 
@@ -39,7 +40,7 @@ function stretchOf(on: RollerOnTurf, from: number, to: number, rootedAt?: number
   const origin = { lnLoad: rooted ? Math.log(on.at(Math.exp(start)).load) : 0, lnSinkage: start, rooted }
   const first = place(from)
   const last = place(to)
-  const count = Math.max(2, Math.ceil((last - first) / STEP) + 1)
+  const count = Math.max(2, Math.ceil((last - first) / (rooted ? ROOT_STEP : STEP)) + 1)
   const loads = new Float64Array(count)
   const sinkages = new Float64Array(count)
   const slopes = new Float64Array(count)

@@ -12,12 +12,10 @@ import {
 import { type Roller, rollerProblems } from '../roller/index.ts'
 import { type Turf, turfProblems, withSoftness } from '../turf/index.ts'
 import { type Unit, unitQuestionProblems } from '../unit/index.ts'
+import { loneRows } from './loneRows.ts'
 import { type MapQuantity, mapQuantities } from './mapQuantity.ts'
-import { type MapRow, rollerRow, unitRow } from './mapRow.ts'
-
-/** What a cell may hold; `outcomes` indexes this list. */
-export const outcomeNames = ['settled', 'bottomed out', 'not converged'] as const
-export type OutcomeName = (typeof outcomeNames)[number]
+import { type MapRow, mark, type OutcomeName, outcomeNames } from './mapRow.ts'
+import { unitRows } from './unitRows.ts'
 
 export type MapQuestion = {
   readonly turf: Turf
@@ -96,15 +94,19 @@ export function sinkageMap(question: MapQuestion): SinkageMap {
   const width = masses.length
   const values = new Float64Array(width * softnesses.length).fill(Number.NaN)
   const outcomes = new Uint8Array(width * softnesses.length)
-  const solve = 'unit' in question ? unitRow(question, masses) : rollerRow(question, masses)
+  const turfAt = (softness: Metres) => atSoftness(turf, softness)
+  const fill =
+    'unit' in question
+      ? unitRows(question, masses, softnesses, turfAt)
+      : loneRows(question, masses, softnesses, turfAt)
   for (let row = 0; row < softnesses.length; row++) {
     const cells: MapRow = {
       values: values.subarray(row * width, (row + 1) * width),
       outcomes: outcomes.subarray(row * width, (row + 1) * width),
     }
-    const softened = atSoftness(turf, softnesses[row]!)
-    if (softened) solve(softened, cells)
-    else cells.outcomes.fill(outcomeNames.indexOf('bottomed out'))
+    const softened = turfAt(softnesses[row]!)
+    if (softened) fill(softnesses[row]!, softened, cells)
+    else for (let i = 0; i < width; i++) mark(cells, i, 'bottomed out')
   }
   return { quantity, masses, softnesses, values, outcomes, outcomeNames }
 }

@@ -20,7 +20,7 @@ import {
   type Radians,
   refuse,
 } from '../quantities/index.ts'
-import { type Turf, turfProblems } from '../turf/index.ts'
+import { curveOf, type Turf, turfProblems } from '../turf/index.ts'
 import { balanceOf, type Force, forcesOn, rearLoad, remainders, tiltFor } from './balance.ts'
 import { unrecoveredAtEdge } from './track.ts'
 import { type Unit, unitProblems } from './unit.ts'
@@ -152,7 +152,7 @@ export function findSettled(
   const { rear } = level
   const where = rear.sinkage > level.front.sinkage ? 'rear' : 'front'
   const load = where === 'rear' ? level.rearLoad : level.frontLoad
-  const lockingDepth = Math.min(axles.front.on.limit, axles.rear.on.limit)
+  const lockingDepth = curveOf(question.turf.law).pole
   return { outcome: 'bottomed out', where, load, lockingDepth, cautions: [] }
 }
 

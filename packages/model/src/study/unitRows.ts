@@ -1,0 +1,170 @@
+import type { Arc, Condition } from '../contact/index.ts'
+import { isGrooved } from '../roller/index.ts'
+import { curveOf, type Turf } from '../turf/index.ts'
+import {
+  axlesOf,
+  type Balance,
+  balanceOf,
+  findSettled,
+  heightsOf,
+  levelLoads,
+  rearLoad,
+  type Unit,
+  unrecoveredAtEdge,
+} from '../unit/index.ts'
+import { type InverseTable, readTableAt, type TableReading } from './inverseTable.ts'
+import type { MapQuantity } from './mapQuantity.ts'
+import { lnRange, type MapRow, mark, type RowSolver } from './mapRow.ts'
+import { softnessTables } from './softnessTables.ts'
+
+type UnitMapQuestion = {
+  readonly unit: Unit
+  readonly condition: Condition
+  readonly arc?: Arc
+  readonly quantity: MapQuantity
+}
+
+const frontReading: TableReading = { lnSinkage: 0, slope: 0 }
+const rearReading: TableReading = { lnSinkage: 0, slope: 0 }
+
+type Leaning = { tilt: number; front: number; rear: number }
+
+/** Loads of a leaning unit differ from those of a level one by less than this, in ln W; beyond it cells go one by one. */
+const LEAN_MARGIN = 0.05
+const MOST_TURNS = 12
+/** On the sinkages, relative. */
+const CLOSE = 1e-11
+
+/** Tilt at which both tables and the balance agree; false when a load leaves a table. */
+function leanOnTables(balance: Balance, front: InverseTable, rear: InverseTable, state: Leaning): boolean {
+  const { wheelbase, rise, total } = balance
+  let { tilt } = state
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    const sine = Math.sin(tilt)
+    const cosine = Math.cos(tilt)
+    const onRear = rearLoad(balance, sine, cosine)
+    const onFront = total - onRear.load
+    if (
+      !(
+        readTableAt(front, Math.log(onFront), frontReading) &&
+        readTableAt(rear, Math.log(onRear.load), rearReading)
+      )
+    )
+      return false
+    const deepFront = Math.exp(frontReading.lnSinkage)
+    const deepRear = Math.exp(rearReading.lnSinkage)
+    const miss = deepRear - deepFront - wheelbase * sine - rise * (1 - cosine)
+    if (Math.abs(miss) <= CLOSE * (deepFront + deepRear)) {
+      state.tilt = tilt
+      state.front = deepFront
+      state.rear = deepRear
+      return true
+    }
+    const slope =
+      (deepRear * rearReading.slope * onRear.slope) / onRear.load +
+      (deepFront * frontReading.slope * onRear.slope) / onFront -
+      (wheelbase * cosine + rise * sine)
+    tilt -= miss / slope
+  }
+  return false
+}
+
+/** Rows of a unit whose front roller changes its mass. */
+export function unitRows(
+  question: UnitMapQuestion,
+  masses: Float64Array,
+  softnesses: Float64Array,
+  turfAt: (softness: number) => Turf | undefined,
+): RowSolver {
+  const { unit, quantity } = question
+  const units = Array.from(masses, mass => ({ ...unit, frontRoller: { ...unit.frontRoller, mass } }))
+  const balances = units.map(balanceOf)
+  const loads = units.map(levelLoads)
+  const stands = loads.map(({ front, rear }) => front > 0 && rear > 0)
+  const tablesOf = (end: 'front' | 'rear') => {
+    const rollerAt = (softness: number) => {
+      const turf = turfAt(softness)
+      return turf && axlesOf({ ...question, turf })[end].on
+    }
+    const ends = loads.flatMap((load, i) => (stands[i] ? [load[end]] : []))
+    return ends.length > 0
+      ? softnessTables({ rollerAt, softnesses, ...lnRange(ends, LEAN_MARGIN) })
+      : () => undefined
+  }
+  const fronts = tablesOf('front')
+  const rears = tablesOf('rear')
+  const arm = unit.benchHeight - unit.frontRoller.diameter / 2
+  return (softness, turf, cells) => {
+    const { pressure } = curveOf(turf.law)
+    const front = fronts(softness)
+    const rear = rears(softness)
+    const left = quantity === 'effectiveHeight' && front ? leftBehind({ ...question, turf }, front) : () => 0
+    const state: Leaning = { tilt: 0, front: 0, rear: 0 }
+    const show = () => {
+      if (quantity === 'sinkage') return state.front
+      if (quantity === 'peakPressure') return pressure(state.front)
+      const drop = state.front + unit.edge * Math.sin(state.tilt) + arm * (1 - Math.cos(state.tilt))
+      return quantity === 'drop' ? drop : unit.benchHeight - drop + left(state.front)
+    }
+    for (let i = 0; i < balances.length; i++) {
+      if (!stands[i]) mark(cells, i, 'not converged')
+      else if (front && rear && leanOnTables(balances[i]!, front, rear, state)) cells.values[i] = show()
+      else oneByOne({ ...question, unit: units[i]!, turf }, cells, i, pressure)
+    }
+  }
+}
+
+/** Knots over which the part left behind grooves is read, evenly in ln z. */
+const LEFT_KNOTS = 8
+
+/** The depression at the edge against the front sinkage; behind grooves read off a table, through four knots. */
+function leftBehind(
+  question: { readonly unit: Unit; readonly turf: Turf; readonly condition: Condition },
+  table: InverseTable,
+): (sinkage: number) => number {
+  const exact = (sinkage: number) => unrecoveredAtEdge(question, sinkage)
+  const from = table.lowLnSinkage
+  const step = (table.highLnSinkage - from) / (LEFT_KNOTS - 1)
+  // where the floor is touched the part left behind has a corner: it is asked cell by cell
+  const bent = table.stretches.some(({ origin }) => origin.rooted)
+  if (bent || !isGrooved(question.unit.frontRoller.surface)) return exact
+  const parts = Float64Array.from({ length: LEFT_KNOTS }, (_, i) => {
+    const sinkage = Math.exp(from + i * step)
+    return exact(sinkage) / sinkage
+  })
+  return sinkage => {
+    const at = (Math.log(sinkage) - from) / step
+    const first = Math.min(Math.max(Math.floor(at) - 1, 0), LEFT_KNOTS - 4)
+    const t = at - first
+    const [a, b, c, d] = [parts[first]!, parts[first + 1]!, parts[first + 2]!, parts[first + 3]!]
+    // Lagrange's cubic through 0, 1, 2, 3
+    const part =
+      (-a * (t - 1) * (t - 2) * (t - 3)) / 6 +
+      (b * t * (t - 2) * (t - 3)) / 2 -
+      (c * t * (t - 1) * (t - 3)) / 2 +
+      (d * t * (t - 1) * (t - 2)) / 6
+    return part * sinkage
+  }
+}
+
+/** A cell outside the tables, solved as `settle` would. */
+function oneByOne(
+  question: UnitMapQuestion & { readonly turf: Turf },
+  cells: MapRow,
+  i: number,
+  pressure: (sinkage: number) => number,
+): void {
+  const found = findSettled(question)
+  if ('outcome' in found) {
+    mark(cells, i, found.outcome)
+    return
+  }
+  const { drop, unrecovered } = heightsOf(question, found)
+  const shown: Record<MapQuantity, number> = {
+    sinkage: found.front.sinkage,
+    peakPressure: pressure(found.front.sinkage),
+    drop,
+    effectiveHeight: question.unit.benchHeight - drop + unrecovered,
+  }
+  cells.values[i] = shown[question.quantity]
+}
