@@ -100,7 +100,8 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
     wide(format(settled.effectiveHeight.middle, 'height'), words.effective) +
     LABEL_GAP +
     BESIDE
-  const length = geometry.front.radius + unit.wheelbase / MM + geometry.rear.radius
+  const ends = extent(geometry)
+  const length = ends.rear - ends.front
   const above = ceiling(geometry)
   const below = Math.max(0, ...[geometry.front, geometry.rear].map(({ y, radius }) => radius - y))
   const overhead =
@@ -117,7 +118,7 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
   )
 
   const slack = frame.width - left - right - scale * length
-  const x0 = left + slack / 2 + scale * geometry.front.radius
+  const x0 = left + slack / 2 - scale * ends.front
   const ground = overhead + scale * above
   const X = (mm: number) => x0 + scale * mm
   const Y = (mm: number) => ground - scale * mm
@@ -146,8 +147,8 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
     edgeLine: Y(geometry.edge.y),
     benchLine: Y(bench),
     trackLine: Y(-exaggeration * input.unrecovered),
-    benchAt: X(-geometry.front.radius) - BESIDE,
-    heightAt: X(geometry.rear.x + geometry.rear.radius) + BESIDE,
+    benchAt: X(ends.front) - BESIDE,
+    heightAt: X(ends.rear) + BESIDE,
     dimensionRows: rows,
     scaleRow,
     loads: {
@@ -160,6 +161,15 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
       }),
     },
     bounds: { x: EDGE, y: 0, width: frame.width - 2 * EDGE, height: foot },
+  }
+}
+
+/** Foremost and rearmost point: of a roller, or of the cylinder over an edge far forward. */
+function extent({ cylinder, front, rear }: SideGeometry): { readonly front: number; readonly rear: number } {
+  const circles = [front, rear, ...(cylinder ? [cylinder] : [])]
+  return {
+    front: Math.min(...circles.map(({ x, radius }) => x - radius)),
+    rear: Math.max(...circles.map(({ x, radius }) => x + radius)),
   }
 }
 

@@ -3,7 +3,8 @@ import { join } from 'node:path'
 import { createServer, defaultClientConditions } from 'vite'
 import { openBrowser } from '../../../support/browser.ts'
 
-// node test/explorer/figures/gallery/pictures.ts FOLDER QUERY… : one picture a query, "figure=side&width=560".
+// node test/support/runScript.js test/explorer/figures/gallery/pictures.ts FOLDER QUERY…
+// One picture a query, such as "figure=side&width=560"; what may be asked for stands in gallery.ts.
 const [folder, ...queries] = process.argv.slice(2)
 if (!folder) throw new Error('give a folder for the pictures, then queries')
 await mkdir(folder, { recursive: true })
