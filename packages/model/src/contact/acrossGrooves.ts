@@ -21,7 +21,7 @@ export type AcrossGrooves = {
   readonly lowestSinkage: Metres
   /** How far the mat stands up into the groove. */
   readonly relief: Metres
-  readonly floor: 'free' | 'touching' | 'none'
+  readonly floor: 'free' | 'touching'
   /** Line force on each land edge, in no pressure of `across`. */
   readonly edgeForce: NewtonsPerMetre
   /** The mat over one pitch, from mid-gap to mid-gap, 0 in the middle of the land. */
@@ -37,7 +37,7 @@ const flat = (pitch: Metres, sinkage: Metres, pressure: Pascals): AcrossGrooves 
   meanPressure: pressure,
   lowestSinkage: sinkage,
   relief: 0,
-  floor: 'none',
+  floor: 'free',
   edgeForce: 0,
   across: [-pitch / 2, pitch / 2].map(position => ({ position, sinkage, pressure })),
 })

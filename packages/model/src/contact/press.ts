@@ -47,7 +47,7 @@ export type PressedSettled = {
   readonly peakPressure: Pascals
   /** Line force where turf leaves the metal: on each land edge under the axis, or where it leaves a smooth roller. */
   readonly edgeForce: NewtonsPerMetre
-  readonly grooveFloor: 'free' | 'touching' | 'none'
+  readonly grooveFloor: 'free' | 'touching'
   /** How far the mat stands up into the groove under the axis. */
   readonly relief: Metres
   /** Rolling resistance of the whole roller; 0 when standing. */
@@ -96,7 +96,7 @@ export function describePressing(question: ContactQuestion, pressing: Pressing):
     meanPressure: lineLoad / (leading.reach + trailing.reach),
     peakPressure: curve.pressure(sinkage),
     edgeForce: grooves ? grooves.lowest.edgeForce : leading.edgeForce,
-    grooveFloor: grooves ? (touching ? 'touching' : 'free') : 'none',
+    grooveFloor: touching ? 'touching' : 'free',
     relief: grooves ? sinkage - grooves.lowest.lowest : 0,
     resistance: lost * wholeWork,
     stiffness: pressing.stiffness,

@@ -22,7 +22,7 @@ function cellValue(row: ComparedRoller, column: RackColumn): number | null {
     load: row.frontLoad,
     sinkage: row.sinkage,
     pressure: row.peakPressure,
-    relief: row.grooveFloor === 'free' ? row.relief : null,
+    relief: row.roller.surface.kind === 'grooved' && row.grooveFloor === 'free' ? row.relief : null,
     benchHeight: row.benchHeight,
     change: row.change,
     effectiveHeight: row.effectiveHeight,
