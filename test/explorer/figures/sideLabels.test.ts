@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { inside, overlaps } from '../../../packages/explorer/src/figures/box.ts'
+import { alongLine, leaderStart } from '../../../packages/explorer/src/figures/leader.ts'
 import { sideLabels } from '../../../packages/explorer/src/figures/sideLabels.ts'
 import { sideLayout } from '../../../packages/explorer/src/figures/sideLayout.ts'
 import { sideScales } from '../../../packages/explorer/src/figures/sideScales.ts'
@@ -115,4 +116,48 @@ test('drawn to scale, the wheelbase is as many pixels as the scale says', () => 
   })
   expect(Math.abs(layout.X(190) - layout.X(0) - 190 * layout.scale)).toBeLessThan(1e-9)
   expect(Math.abs(layout.benchLine - layout.edgeLine - 5 * 3.4 * layout.scale)).toBeLessThan(1e-9)
+})
+
+describe('a label that is', () => {
+  const values = ['bench', 'effective', 'drop', 'front load', 'rear load', 'weight ']
+
+  test('a value is never left out', () => {
+    fc.assert(
+      fc.property(anyUnit, shapes, factors, systems, (unit, shape, exaggeration, units) => {
+        const names = drawn({ drawn: unit, shape, exaggeration, units }).labels.map(label => label.name)
+        expect(names).toEqual(expect.arrayContaining(values))
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  test.each([792, 560, 358])('a name stands on the usual unit at %i px', width => {
+    const { labels } = drawn({
+      drawn: usualUnit,
+      shape: { width, text: 13 },
+      exaggeration: 5,
+      units: 'metric',
+    })
+    const names = ['front roller', 'rear roller', 'cylinder', 'blade', 'turf']
+    expect(labels.map(label => label.name)).toEqual(expect.arrayContaining(names))
+  })
+
+  test('a name has no other label under its leader', () => {
+    fc.assert(
+      fc.property(anyUnit, shapes, factors, systems, (unit, shape, exaggeration, units) => {
+        const { labels } = drawn({ drawn: unit, shape, exaggeration, units })
+        labels.forEach(({ box, target, name }, i) => {
+          if (!target) return
+          const pieces = alongLine(leaderStart(box, target), target)
+          for (const other of labels.slice(0, i)) {
+            expect(
+              pieces.some(piece => overlaps(piece, other.box)),
+              `${name} over ${other.name}`,
+            ).toBe(false)
+          }
+        })
+      }),
+      { numRuns: 200 },
+    )
+  })
 })

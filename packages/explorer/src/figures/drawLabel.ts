@@ -1,8 +1,8 @@
 import { svg } from 'lit'
 import { type Point, pathOf, px } from './frame.ts'
+import { leaderStart } from './leader.ts'
 import type { Mark } from './marks.ts'
 import type { PlacedLabel } from './placeLabel.ts'
-import { leaderStart } from './sideLabels.ts'
 
 /** Part of a line's height above the baseline. */
 const ASCENT = 0.8

@@ -1,7 +1,8 @@
 import type { SettledUnit, Unit } from '@swardsink/model'
 import { around, type Box, grown } from './box.ts'
 import { type Frame, layoutOf, lineHeight, type Point, textSize } from './frame.ts'
-import { type LabelLine, type PlacedLabel, placeLabel } from './placeLabel.ts'
+import { alongLine, leaderStart, needsLeader } from './leader.ts'
+import { type LabelLine, type PlacedLabel, placeLabel, placeName } from './placeLabel.ts'
 import type { Circle } from './sideGeometry.ts'
 import { type Arrow, LABEL_GAP, type SideLayout } from './sideLayout.ts'
 import type { SideViewWords } from './sideWords.ts'
@@ -17,10 +18,9 @@ type Asked = {
   readonly lines: readonly LabelLine[]
   readonly places: readonly Place[]
   readonly target?: Point
+  /** Of a part: left out where it would spoil the drawing. A value never is. */
+  readonly isName?: boolean
 }
-
-/** A leader is left out where the label stands this close, px. */
-const NEAR = 10
 
 /** Every label of the side view but those of the level dimensions, in the order of who chooses first. */
 export function sideLabels(
@@ -30,12 +30,16 @@ export function sideLabels(
   const room = { bounds: q.layout.bounds, size: textSize(frame), lineHeight: lineHeight(frame) }
   const taken: Box[] = [...q.fixed, ...arrowBoxes(q.layout)]
   const avoided: Box[] = obstacles(q.layout)
-  return asked(q, frame).map(({ name, target, ...wanted }) => {
-    const placed = placeLabel(wanted, { ...room, taken, avoided })
+  return asked(q, frame).flatMap(({ name, target, isName, ...wanted }): SideLabel[] => {
+    const within = { ...room, taken, avoided }
+    const placed = isName
+      ? placeName({ ...wanted, ...(target && { target }) }, within)
+      : placeLabel(wanted, within)
+    if (!placed) return []
     taken.push(placed.box)
-    if (!target || distance(placed.box, target) < NEAR) return { ...placed, name }
+    if (!target || !needsLeader(placed.box, target)) return [{ ...placed, name }]
     avoided.push(...alongLine(leaderStart(placed.box, target), target))
-    return { ...placed, name, target }
+    return [{ ...placed, name, target }]
   })
 }
 
@@ -56,14 +60,15 @@ function asked(
       anchor,
     }))
   }
-  const narrow = layoutOf(frame) === 'narrow'
+  const layoutName = layoutOf(frame)
+  const narrow = layoutName === 'narrow'
   const arrowLabel = (arrow: Arrow, y: number): readonly Place[] => [
     { x: arrow.x + 9, y, anchor: 'start' },
     { x: arrow.x - 9, y, anchor: 'end' },
   ]
   // Where there is little width, the drop's value needs the room behind the rear roller's load.
   const rearLabel = (arrow: Arrow, y: number) =>
-    narrow ? arrowLabel(arrow, y).toReversed() : arrowLabel(arrow, y)
+    layoutName === 'wide' ? arrowLabel(arrow, y) : arrowLabel(arrow, y).toReversed()
   const onRoller = (roller: Circle, side: -1 | 1): Point => ({
     x: X(roller.x + side * roller.radius * 0.62),
     y: Y(roller.y + roller.radius * 0.62),
@@ -127,12 +132,14 @@ function asked(
     ...(narrow ? [] : [edgeName(layout, words.edgeLine, line)]),
     {
       name: 'front roller',
+      isName: true,
       lines: [{ text: words.frontRoller }],
       target: frontTarget,
       places: outward(frontTarget, -1, 26, 32),
     },
     {
       name: 'rear roller',
+      isName: true,
       lines: [{ text: words.rearRoller }],
       target: rearTarget,
       places: outward(rearTarget, 1, 26, 32),
@@ -141,6 +148,7 @@ function asked(
       ? [
           {
             name: 'cylinder',
+            isName: true,
             lines: [{ text: words.cuttingCylinder }],
             target: cylinderTarget,
             places: outward(cylinderTarget, -1, 42, 30),
@@ -149,12 +157,14 @@ function asked(
       : []),
     {
       name: 'blade',
+      isName: true,
       lines: [{ text: words.bottomBlade }],
       target: bladeTarget,
       places: bladePlaces(layout, bladeTarget, line),
     },
     {
       name: 'turf',
+      isName: true,
       lines: [{ text: words.turf }],
       places: [
         { x: bounds.x + 4, y: below + 5, anchor: 'start' },
@@ -170,6 +180,7 @@ function edgeName({ bounds, edgeLine }: SideLayout, words: readonly string[], li
   const above = (lines: number): Place => ({ x: end, y: edgeLine - lines * line - 5, anchor: 'end' })
   return {
     name: 'edge line',
+    isName: true,
     lines: words.map(text => ({ text })),
     target: { x: end - 8, y: edgeLine },
     places: [above(words.length), above(words.length + 2), { x: end, y: edgeLine + 5, anchor: 'end' }],
@@ -227,24 +238,4 @@ function obstacles({
     upright(benchAt, edgeLine, benchLine),
     upright(heightAt, edgeLine, benchLine),
   ]
-}
-
-/** A slanting line as a row of small boxes. */
-function alongLine(from: Point, to: Point): readonly Box[] {
-  const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 8))
-  return Array.from({ length: steps + 1 }, (_, i) => {
-    const at = (a: number, b: number) => a + ((b - a) * i) / steps
-    return { x: at(from.x, to.x) - 2, y: at(from.y, to.y) - 2, width: 4, height: 4 }
-  })
-}
-
-const distance = ({ x, y, width, height }: Box, to: Point): number =>
-  Math.hypot(Math.max(x - to.x, 0, to.x - x - width), Math.max(y - to.y, 0, to.y - y - height))
-
-/** A leader leaves a label from the middle of the side that faces its target. */
-export function leaderStart({ x, y, width, height }: Box, target: Point): Point {
-  const middle = y + height / 2
-  if (target.x > x + width) return { x: x + width + 3, y: middle }
-  if (target.x < x) return { x: x - 3, y: middle }
-  return { x: x + width / 2, y: target.y > middle ? y + height + 1 : y - 1 }
 }
