@@ -30,7 +30,10 @@ afterAll(async () => {
 test('the one file opens from disk without a fault and shows its first number', async () => {
   const { page, faults, requests } = await watchedPage(browser, { offline: true })
   await page.goto(address, { waitUntil: 'load' })
-  await page.getByText(/\d\s(mm|kPa|kg)/).first().waitFor()
+  await page
+    .getByText(/\d\s(mm|kPa|kg)/)
+    .first()
+    .waitFor()
   // Its own worker is the only other thing it may load.
   expect(
     requests.filter(url => url !== address && !url.startsWith('blob:') && !url.startsWith('data:')),
