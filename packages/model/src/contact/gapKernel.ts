@@ -9,6 +9,8 @@ export type Period = {
   load: number
   /** d load/d sinkage, Pa. */
   slope: number
+  /** d load/d depth of the groove, Pa: below zero while the floor is touched, else 0. */
+  byDepth: number
   /** Mat depth in mid-gap, m. */
   lowest: number
   /** d lowest/d sinkage. */
@@ -26,6 +28,7 @@ export type Period = {
 export const newPeriod = (): Period => ({
   load: 0,
   slope: 0,
+  byDepth: 0,
   lowest: 0,
   lowestSlope: 0,
   edgeForce: 0,
@@ -45,6 +48,7 @@ function restingGap(curve: Curve, shear: number, land: number, sinkage: number, 
   const edgeForce = Math.sqrt(2 * shear * curve.work(sinkage))
   out.load = pressure * land + 2 * edgeForce
   out.slope = curve.slope(sinkage) * land + (2 * shear * pressure) / edgeForce
+  out.byDepth = 0
   out.lowest = 0
   out.lowestSlope = 0
   out.edgeForce = edgeForce
@@ -61,7 +65,9 @@ function springs(curve: Curve, surface: GroovedSurface, depth: number, sinkage: 
   out.lowest = Math.max(floor, 0)
   out.lowestSlope = out.touching ? 1 : 0
   out.load = curve.pressure(sinkage) * surface.land + (out.touching ? curve.pressure(floor) * gap : 0)
-  out.slope = curve.slope(sinkage) * surface.land + (out.touching ? curve.slope(floor) * gap : 0)
+  const onFloor = out.touching ? curve.slope(floor) * gap : 0
+  out.slope = curve.slope(sinkage) * surface.land + onFloor
+  out.byDepth = -onFloor
   out.edgeForce = 0
   out.reach = 0
   out.y = Number.NaN
@@ -92,6 +98,9 @@ function floorTouched(
     (2 * G * (curve.pressure(z) - floorPressure)) / edgeForce +
     curve.slope(floor) * free -
     2 * floorPressure * reachSlope
+  // the floor's depth alone: T's other end stays where it is
+  out.byDepth =
+    (2 * G * floorPressure) / edgeForce - curve.slope(floor) * free + 2 * floorPressure * scratch.byTurning
   out.lowest = floor
   out.lowestSlope = 1
   out.edgeForce = edgeForce
@@ -152,6 +161,7 @@ export function period(
   out.slope =
     curve.slope(sinkage) * surface.land +
     (2 * shear * (curve.pressure(sinkage) - curve.pressure(scratch.turning) * lowestSlope)) / edgeForce
+  out.byDepth = 0
   out.lowest = scratch.turning
   out.lowestSlope = lowestSlope
   out.edgeForce = edgeForce

@@ -16,6 +16,9 @@ export type GrooveKinks = {
   readonly touchFrom: number
 }
 
+/** A floor met within this of the groove's depth, relative, is met at once: the mat hardly carries to mid-gap. */
+const AT_ONCE = 1e-9
+
 export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks {
   const { depth } = surface
   const half = (surface.pitch - surface.land) / 2
@@ -34,6 +37,9 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
   const never = { at: rests, touchFrom: Number.POSITIVE_INFINITY }
   if (depth >= curve.limit) return never
   const scratch = newMatReach()
+  const closest = depth * (1 + AT_ONCE)
+  matReach(curve, shear, closest, yOf(closest, depth), scratch)
+  if (scratch.reach <= half) return { at: [...rests, depth], touchFrom: depth }
   const touch = increasingRoot({
     evaluate: x => {
       const by = Math.exp(x)
@@ -44,6 +50,7 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
       return { value: Math.log(half / scratch.reach), slope: (-slope * by) / scratch.reach }
     },
     start: Math.log(depth),
+    low: Math.log(depth * AT_ONCE),
     tolerance: 1e-9,
     ...(Number.isFinite(curve.limit) ? { high: Math.log(curve.limit - depth) } : {}),
   })
@@ -52,12 +59,34 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
   return { at: [...rests, touchFrom], touchFrom }
 }
 
-/** How deep the groove is at x: constant under a parabola; two circles on one axis draw apart. */
-function localDepth(arc: ArcShape, radius: number, depth: number, x: number): number {
-  if (arc.name === 'parabola') return depth
+/** How deep the groove is at x, and how that grows: constant under a parabola; two circles on one axis draw apart. */
+function localDepth(
+  arc: ArcShape,
+  radius: number,
+  depth: number,
+  x: number,
+): { depth: number; slope: number } {
+  if (arc.name === 'parabola') return { depth, slope: 0 }
   const inner = radius - depth
-  if (x >= inner) return Number.POSITIVE_INFINITY
-  return Math.sqrt(radius * radius - x * x) - Math.sqrt(inner * inner - x * x)
+  if (x >= inner) return { depth: Number.POSITIVE_INFINITY, slope: 0 }
+  const outerRise = Math.sqrt(radius * radius - x * x)
+  const innerRise = Math.sqrt(inner * inner - x * x)
+  return { depth: outerRise - innerRise, slope: x / innerRise - x / outerRise }
+}
+
+/** Where along the arc a kink lies; on a circle the touching of a floor that draws away from the lands. */
+function kinkReach(
+  arc: ArcShape,
+  radius: number,
+  sinkage: number,
+  kink: number,
+  depth: number,
+  touchFrom: number,
+) {
+  if (arc.name === 'parabola' || kink !== touchFrom) return arc.reach(sinkage - kink, radius)
+  const inner = radius - depth
+  const rise = radius - sinkage + kink - depth
+  return Math.sqrt(Math.max(inner * inner - rise * rise, 0))
 }
 
 export type Strip = {
@@ -100,11 +129,14 @@ export function stripIntegral(
     const height = arc.height(x, radius)
     const depth = sinkage - height
     if (depth <= 0) return
-    const local = localDepth(arc, radius, surface.depth, x)
-    period(curve, shear, surface, local, depth, isConstant ? touchFrom : local, scratch)
+    const groove = localDepth(arc, radius, surface.depth, x)
+    period(curve, shear, surface, groove.depth, depth, isConstant ? touchFrom : groove.depth, scratch)
+    const steepness = arc.slope(x, radius)
     load += weight * scratch.load
+    // by parts in the height of the arc, at fixed part of it: p′ may be singular at the rim
     slope += weight * (scratch.load * arc.stretch(height, radius) + depth * scratch.slope)
-    work += weight * scratch.load * arc.slope(x, radius)
+    if (groove.slope > 0) slope += (weight * scratch.byDepth * groove.slope * height) / steepness
+    work += weight * scratch.load * steepness
   }
   // every panel is graded towards its outer end: a kink may lie so near the rim that the next panel inwards still
   // sees pressure vanish like a power
@@ -116,7 +148,7 @@ export function stripIntegral(
   for (let k = kinks.at.length - 1; k >= 0; k--) {
     const kink = kinks.at[k]!
     if (kink >= sinkage) continue
-    const end = arc.reach(sinkage - kink, radius)
+    const end = kinkReach(arc, radius, sinkage, kink, surface.depth, touchFrom)
     panel(inside, end)
     inside = end
   }

@@ -41,7 +41,8 @@ export function turningPoint(
     matReach(curve, shear, sinkage, y, found)
     const miss = found.reach - half
     let next = stepped(found, power, sinkage, y, miss)
-    if (Math.abs(miss) <= TANGENT * half && next < REST) {
+    // a shallow mat's slope is a small difference: there the turning point must be nearer before it is mended
+    if (Math.abs(miss) <= TANGENT * Math.min(1, y * y) * half && next < REST) {
       const rise = Math.sinh(next / 2)
       found.turning = sinkage / Math.cosh(next)
       found.work = curve.workBetween(found.turning, 2 * found.turning * rise * rise)
