@@ -66,6 +66,12 @@ describe('the ladder of contours', () => {
     )
   })
 
+  test('leaves out the shallowest rungs where eight bands nearly reach', () => {
+    expect(ladder(0.17, 2.7).rungs.map(rung => rung.text)).toEqual(
+      ladder(0.2, 2.3).rungs.map(rung => rung.text),
+    )
+  })
+
   test('takes every second rung where eight bands do not reach', () => {
     expect(ladder(0.2, 18).rungs.map(rung => rung.value / MM)).toEqual([0.25, 0.5, 1, 2, 4, 8, 16])
   })

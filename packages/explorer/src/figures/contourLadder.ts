@@ -20,6 +20,8 @@ export type ContourLadder = {
 }
 
 const MOST_RUNGS = RAMP_STEPS - 1
+/** Rungs left out at the shallow end, where contours say least, before every second one is taken. */
+const MOST_DROPPED = 2
 /** Fewer contours than these say too little: then even steps are taken. */
 const LEAST_RUNGS = 3
 
@@ -76,7 +78,7 @@ function doublingRungs(low: number, high: number): readonly number[] {
       const rung = rungAt(index)
       if (rung > low && rung < high) rungs.push(rung)
     }
-    if (rungs.length <= MOST_RUNGS) return rungs
+    if (rungs.length <= MOST_RUNGS + MOST_DROPPED) return rungs.slice(-MOST_RUNGS)
   }
 }
 

@@ -79,9 +79,9 @@ export function rackAxis(scale: RackScale, frame: Frame<RackPlotWords>): Templat
     count: Math.max(2, (width - 2 * SIDE) / needs),
     reader: frame,
   })
-  const height = 2 * line + 18
+  const height = 2 * line + 21
   return html`<svg class="figure rack-axis" width=${width} height=${height} font-size=${size} aria-hidden="true">
     ${axisBelow({ ticks: ticks.map(({ value, text }) => ({ at: x(value), text })), y: 0.5, gap: 10, size })}
-    ${title(frame.words.axis, { x: width - SIDE + 8, y: 10 + size * 0.8 + line }, 'end')}
+    ${title(frame.words.axis, { x: width - SIDE + 8, y: 13 + size * 0.8 + line }, 'end')}
   </svg>`
 }

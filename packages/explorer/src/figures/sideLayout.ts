@@ -47,7 +47,7 @@ export type SideLayout = {
 
 const MM = 1e-3
 /** Tallest drawing of each layout, px at 13 px text: the wide one leaves the map below it in view on a laptop. */
-const TALLEST: Record<Layout, number> = { wide: 428, middle: 404, narrow: 360 }
+const TALLEST: Record<Layout, number> = { wide: 392, middle: 404, narrow: 360 }
 /** px a newton, and the longest arrow. */
 const NEWTON = 0.3
 const LONGEST_LOAD = 42

@@ -2,6 +2,13 @@ import { settle } from '@swardsink/model'
 import { html, type TemplateResult } from 'lit'
 import { heightGlyph } from '../../../../packages/explorer/src/figures/heightGlyph.ts'
 import {
+  diamond,
+  dot,
+  presentRing,
+  readingRing,
+  wedge,
+} from '../../../../packages/explorer/src/figures/marks.ts'
+import {
   type SettingScaleSpec,
   settingParts,
   settingScale,
@@ -39,7 +46,10 @@ const settings: Record<string, SettingScaleSpec & { value: number }> = {
   'bench height': { quantity: 'height', domain: [2 * mm, 50 * mm], kind: 'linear', value: 2 * mm },
 }
 
+const at = (x: number) => ({ x, y: 20 })
+
 export const smallFigures = (frame: Framing): Record<string, TemplateResult> => ({
+  marks: html`<svg class="figure" width="240" height="40">${wedge(at(20))}${presentRing(at(60))}${readingRing(at(100))}${diamond(at(140))}${dot(at(180))}</svg>`,
   'bench and turf': html`${heightGlyph('bench')}${heightGlyph('turf')}`,
   ...Object.fromEntries(
     Object.entries(settings).map(([name, setting]) => {
