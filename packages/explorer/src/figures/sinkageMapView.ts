@@ -54,7 +54,7 @@ function drawAxes(map: SinkageMap, { box, x, y }: MapScales, frame: Frame<Sinkag
   const masses = linearTicksOf({
     domain: domain.mass,
     quantity: 'mass',
-    count: box.width / (size * 7),
+    count: box.width / (size * 4.2),
     reader: frame,
   })
   const softnesses = logTicksOf({

@@ -198,6 +198,13 @@ export const figureStyles = css`
     stroke: var(--ink);
     stroke-width: 2px;
   }
+  /* The widest layout is wider than A4; at 86 % its text is still above 8 pt. */
+  @media print {
+    svg.figure[viewBox] {
+      max-width: 100%;
+      height: auto;
+    }
+  }
   @media (forced-colors: active) {
     svg.figure {
       forced-color-adjust: none;
