@@ -36,6 +36,7 @@ const cases: Record<string, Case> = {
     quantity: 'effectiveHeight',
     at: [11.5, 1.1],
   },
+  'no answer': { of: 'locking', mass: [2, 60], softness: [0.07, 1.3], quantity: 'sinkage', at: [52, 1.1] },
   pressure: { of: 'grooved', mass: [2, 12], softness: [0.1, 2], quantity: 'peakPressure', at: [2.2, 0.12] },
   'narrow range': { of: 'usual', mass: [5, 6], softness: [0.2, 0.3], quantity: 'drop', at: [5.5, 0.24] },
 }

@@ -46,6 +46,10 @@ export const units: Record<string, { unit: Unit; turf: Turf }> = {
   },
   soft: { unit: unit({ B: 190, c: 105, Df: 57, Dr: 51, bench: 6, body: 30 }), turf: turf(2) },
   long: { unit: unit({ B: 400, c: 210, Df: 120, Dr: 200, bench: 50, body: 60 }), turf: turf(0.6, 6) },
+  locking: {
+    unit: unit({ B: 190, c: 105, Df: 57, Dr: 51, bench: 3.4 }),
+    turf: { law: { kind: 'logarithmic', softness: 0.3 * mm, lockingDepth: 1.4 * mm }, spread: 1.5 * mm },
+  },
   short: { unit: unit({ B: 100, c: 48, Df: 40, Dr: 45, bench: 2, body: 8 }), turf: turf(0.08) },
   forward: { unit: unit({ B: 200, c: 12, Df: 80, Dr: 60, bench: 12 }), turf: turf(0.3) },
   backward: { unit: unit({ B: 220, c: 205, Df: 60, Dr: 90, bench: 20 }), turf: turf(0.9) },
