@@ -161,3 +161,25 @@ describe('a label that is', () => {
     )
   })
 })
+
+test('a load of no weight has no arrow, and one that lifts points up', () => {
+  const { unit } = usualUnit
+  const loads = [
+    { name: 'box', mass: 6.4, at: -0.07 },
+    { name: 'empty', at: 0.1 },
+    { name: 'arm', down: -40, at: 0.2 },
+  ]
+  const withLoads = { ...usualUnit, unit: { ...unit, loads } }
+  const { layout } = drawn({
+    drawn: withLoads,
+    shape: { width: 792, text: 13 },
+    exaggeration: 5,
+    units: 'metric',
+  })
+  expect(layout.loads.above.map(({ name, lifts }) => [name, lifts])).toEqual([
+    ['', false],
+    ['box', false],
+    ['arm', true],
+  ])
+  expect(layout.loads.above.at(-1)?.newtons).toBe(40)
+})

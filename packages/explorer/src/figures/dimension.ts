@@ -62,11 +62,13 @@ export function drawLevelDimension({ y, from, to, text, label, inside }: LevelDi
   return svg`<path class="hair" d=${line(from, label.x - gap) + line(label.x + label.width + gap, to)} />${arrowHead({ x: from, y }, 180)}${arrowHead({ x: to, y }, 0)}${number}`
 }
 
-/** A load: an arrow down from its tail. */
-export function loadArrow({ x, y }: Point, length: number): Mark {
+/** A load: an arrow whose upper end stands at a point; it points down, or up where it lifts. */
+export function loadArrow({ x, y }: Point, { length, lifts }: { length: number; lifts: boolean }): Mark {
   const head = 12
+  const foot = y + length
+  const [tail, tip, inwards] = lifts ? [foot, y, head - 3] : [y, foot, 3 - head]
   return svg`<path class="load" d=${pathOf([
-    { x, y },
-    { x, y: y + length - head + 3 },
-  ])} />${arrowHead({ x, y: y + length }, 90, { kind: 'load-head', length: head })}`
+    { x, y: tail },
+    { x, y: tip + inwards },
+  ])} />${arrowHead({ x, y: tip }, lifts ? -90 : 90, { kind: 'load-head', length: head })}`
 }

@@ -14,7 +14,9 @@ export type SideViewSpec = {
 }
 export type Arrow = Point & {
   readonly length: number
+  /** Not negative; a load that lifts points up. */
   readonly newtons: number
+  readonly lifts: boolean
   readonly handle?: 'body'
   readonly name: string
 }
@@ -85,8 +87,14 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
   const line = lineHeight(frame)
   const weights = [
     { name: '', newtons: unit.body.mass * GRAVITY, at: unit.body.at, handle: 'body' as const },
-    ...(unit.loads ?? []).map(load => ({ name: load.name, newtons: load.mass * GRAVITY, at: load.at })),
+    ...(unit.loads ?? []).map(({ name, mass = 0, down = 0, at }) => ({
+      name,
+      newtons: mass * GRAVITY + down,
+      at,
+    })),
   ]
+    .filter(({ newtons }) => newtons !== 0)
+    .map(weight => ({ ...weight, newtons: Math.abs(weight.newtons), lifts: weight.newtons < 0 }))
   const heaviest = Math.max(settled.front.load, settled.rear.load, ...weights.map(weight => weight.newtons))
   const newton = Math.min(NEWTON, LONGEST_LOAD / heaviest) * (size / 13)
   const longest = (newtons: readonly number[]) => newton * Math.max(0, ...newtons)
@@ -130,6 +138,7 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
     y: Y(roller.y - roller.radius) + 4,
     length: Math.max(14, newton * newtons),
     newtons,
+    lifts: false,
     name,
   })
   const scaleRow = rows[1]

@@ -53,7 +53,7 @@ export function sideView(spec: SideViewSpec, frame: Frame<SideViewWords>): Templ
     <path class="surface" d=${pathOf(surface)} />
     ${drawHeights(layout)}
     ${level.map(drawLevelDimension)}${drawScales(scales)}
-    ${[layout.loads.front, layout.loads.rear, ...layout.loads.above].map(arrow => loadArrow(arrow, arrow.length))}
+    ${[layout.loads.front, layout.loads.rear, ...layout.loads.above].map(arrow => loadArrow(arrow, arrow))}
     ${labels.map(label => label.target && drawLeader(label, label.target))}
     ${labels.map(label => drawLabel(label, label.box.y > layout.ground ? 'on-ground' : 'on-paper'))}
     ${drawHandles(layout, frame.words)}
