@@ -56,8 +56,10 @@ export const catalogue = {
   stiffness: { symbol: 'dW/dz', metric: shown('N_per_mm', 0), US: shown('lbf_per_in', 0), low: 0, high: 5e6 },
   speed: { symbol: 'v', metric: shown('kmh', 1), US: shown('mph', 1), low: 0.5, high: 3 },
   time: { symbol: 't', metric: shown('s', 2), US: shown('s', 2), low: 0, high: 600 },
+  turning: { symbol: 'N', metric: shown('rpm', 0), US: shown('rpm', 0), low: 5, high: 50 },
   angle: { symbol: 'θ', metric: shown('deg', 2), US: shown('deg', 2), low: -0.5, high: 0.5 },
   ratio: { symbol: '', metric: shown('number', 2), US: shown('number', 2), low: 0, high: 1 },
+  count: { symbol: '', metric: shown('number', 0), US: shown('number', 0), low: 1, high: 20 },
   exponent: { symbol: 'n', metric: shown('number', 2), US: shown('number', 2), low: 0.2, high: 2 },
 } as const satisfies Record<string, Quantity>
 

@@ -21,6 +21,7 @@ export type Dimension =
   | 'speed'
   | 'angle'
   | 'force per length'
+  | 'turning'
   | 'none'
 
 /**
@@ -55,6 +56,8 @@ export const units = {
   deg: { dimension: 'angle', factor: Math.PI / 180, word: '°' },
   N_per_mm: { dimension: 'force per length', factor: 1e3, word: 'N/mm' },
   lbf_per_in: { dimension: 'force per length', factor: POUND_FORCE / INCH, word: 'lbf/in' },
+  rps: { dimension: 'turning', factor: 1, word: 'turns/s' },
+  rpm: { dimension: 'turning', factor: 1 / 60, word: 'rpm' },
   number: { dimension: 'none', factor: 1, word: '' },
 } as const satisfies Record<string, { dimension: Dimension; factor: number; word: string }>
 

@@ -41,7 +41,7 @@ function readLoads(value: unknown, path: string, findings: Findings): UnitLoad[]
   const loads = value.map((one, i): UnitLoad | undefined => {
     const at = joined(path, String(i))
     const object = readObject(one, at, findings)
-    const read = object && readNumbers(object, at, { numbers: fields.body, others: ['name'] }, findings)
+    const read = object && readNumbers(object, at, { numbers: fields.load, others: ['name'] }, findings)
     if (!object || !read) return undefined
     if (typeof object.name === 'string') return { name: object.name, ...read } as UnitLoad
     findings.problems.push({
@@ -52,6 +52,13 @@ function readLoads(value: unknown, path: string, findings: Findings): UnitLoad[]
     return undefined
   })
   return loads.every(load => load !== undefined) ? (loads as UnitLoad[]) : undefined
+}
+
+function readCylinder(value: unknown, path: string, findings: Findings): Unit['cylinder'] {
+  if (value === undefined) return undefined
+  const object = readObject(value, path, findings)
+  const read = object && readNumbers(object, path, { numbers: fields.cylinder }, findings)
+  return read as Unit['cylinder']
 }
 
 function readScales(
@@ -88,7 +95,7 @@ function withScales(object: Values, frame: Frame, path: string, findings: Findin
   const rollers = { front: frame.frontRoller, rear: frame.rearRoller }
   if (!keepProblems(scaleProblems(readings, rollers, at), findings)) return undefined
   const { wheelbase, edge, benchHeight } = frame
-  const unit = unitFromScales({ ...readings, rollers, wheelbase, edge, benchHeight })
+  const unit = { ...frame, ...unitFromScales({ ...readings, rollers, wheelbase, edge, benchHeight }) }
   return keepProblems(unitProblems(unit, path), findings) ? unit : undefined
 }
 
@@ -102,13 +109,19 @@ export function readUnit(
   const object = readObject(value, path, findings)
   if (!object) return undefined
   const weighed = object.scales !== undefined
-  const others = ['frontRoller', 'rearRoller', ...(weighed ? ['scales'] : ['body', 'loads', 'scales'])]
+  const others = [
+    'frontRoller',
+    'rearRoller',
+    'cylinder',
+    ...(weighed ? ['scales'] : ['body', 'loads', 'scales']),
+  ]
   const read = readNumbers(object, path, { numbers: fields.unit, others }, findings)
   const frontRoller = readFitted(object.frontRoller, joined(path, 'frontRoller'), rack, findings)
   const rearRoller = readFitted(object.rearRoller, joined(path, 'rearRoller'), rack, findings)
   const lengths = read as unknown as Frame | undefined
   if (!lengths || !keepProblems(lengthProblems(lengths, path), findings)) return undefined
-  if (!frontRoller || !rearRoller) return undefined
-  const frame = { ...lengths, frontRoller, rearRoller }
+  const cylinder = readCylinder(object.cylinder, joined(path, 'cylinder'), findings)
+  if (!frontRoller || !rearRoller || (object.cylinder !== undefined && !cylinder)) return undefined
+  const frame = { ...lengths, frontRoller, rearRoller, ...(cylinder ? { cylinder } : {}) }
   return weighed ? withScales(object, frame, path, findings) : withBody(object, frame, path, findings)
 }

@@ -59,8 +59,9 @@ const writeUnit = (unit: Unit, system: Units): Written => ({
   frontRoller: writeRoller(unit.frontRoller, system),
   rearRoller: writeRoller(unit.rearRoller, system),
   body: writeNumbers(unit.body, fields.body, system),
+  ...(unit.cylinder ? { cylinder: writeNumbers(unit.cylinder, fields.cylinder, system) } : {}),
   ...(unit.loads
-    ? { loads: unit.loads.map(load => ({ name: load.name, ...writeNumbers(load, fields.body, system) })) }
+    ? { loads: unit.loads.map(load => ({ name: load.name, ...writeNumbers(load, fields.load, system) })) }
     : {}),
 })
 

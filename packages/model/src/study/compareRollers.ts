@@ -11,7 +11,7 @@ import {
 } from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 import type { Turf } from '../turf/index.ts'
-import { benchFor, type SettledUnit, settle, type Unit, unitQuestionProblems } from '../unit/index.ts'
+import { benchFor, type SettledUnit, settleSound, type Unit, unitQuestionProblems } from '../unit/index.ts'
 import { type Position, rollerAt, sameRoller, swapRoller } from './swapRoller.ts'
 
 export type CompareQuestion = {
@@ -84,18 +84,18 @@ export function compareRollers(question: CompareQuestion): ComparedRoller[] {
   const { unit, rollers, turf, condition, position = 'front', arc } = question
   const shared = { turf, condition, ...(arc ? { arc } : {}) }
   const fittedRoller = rollerAt(unit, position)
-  const fitted = settle({ unit, ...shared })
+  const fitted = settleSound({ unit, ...shared })
   const fittedHeight = fitted.outcome === 'settled' ? fitted.effectiveHeight.middle : null
   const wanted = question.effectiveHeight ?? fittedHeight
   return Object.entries(rollers).map(([name, roller]) => {
     const named = { name, fitted: sameRoller(roller, fittedRoller), roller }
     const swapped = swapRoller(unit, position, roller)
-    const settled = settle({ unit: swapped, ...shared })
+    const settled = settleSound({ unit: swapped, ...shared })
     if (settled.outcome !== 'settled') return { ...named, ...settled }
     const [changed, other] =
       position === 'front' ? [settled.front, settled.rear] : [settled.rear, settled.front]
     const { meanPressure, peakPressure, bearingFraction, relief, grooveFloor, accuracy } = changed
-    const benchHeight = wanted === null ? null : benchFor(swapped, settled, wanted)
+    const benchHeight = wanted === null ? null : benchFor(swapped, settled, wanted).middle
     return {
       ...named,
       outcome: 'settled',

@@ -78,7 +78,7 @@ export function unitRows(
 ): RowSolver {
   const { unit, quantity } = question
   const units = Array.from(masses, mass => ({ ...unit, frontRoller: { ...unit.frontRoller, mass } }))
-  const balances = units.map(balanceOf)
+  const balances = units.map(one => balanceOf(one))
   const loads = units.map(levelLoads)
   const stands = loads.map(({ front, rear }) => front > 0 && rear > 0)
   const tablesOf = (end: 'front' | 'rear') => {

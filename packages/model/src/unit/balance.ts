@@ -1,47 +1,73 @@
-import { GRAVITY, type Metres, type Newtons } from '../quantities/index.ts'
-import { type Unit, weightsOf } from './unit.ts'
+import type { Metres, Newtons, Problem } from '../quantities/index.ts'
+import { type Action, actionsOf } from './actions.ts'
+import type { Unit } from './unit.ts'
 
-/** One force on the unit: a weight (positive down) or the answer of the turf (negative). */
-export type Force = {
-  readonly name: string
-  /** Along the ground behind the front axle, as the unit stands. */
-  readonly at: Metres
-  /** Above the undisturbed turf. */
-  readonly height: Metres
-  readonly down: Newtons
-}
+/** Rolling resistance of each roller; nothing when standing. */
+export type Resistances = { readonly front: Newtons; readonly rear: Newtons }
 
-/** What the balance of a unit needs, worked out once: sums over its weights and the geometry of its tilt. */
+export const AT_REST: Resistances = { front: 0, rear: 0 }
+
+/** What the balance of a unit needs, worked out once: sums over what acts on it and the geometry of its lean. */
 export type Balance = {
   readonly total: Newtons
-  /** Σ m g x and Σ m g (h − R_f). */
+  /** Σ N x + Σ T (h − R_f) and Σ N (h − R_f) − Σ T x: the moment is along cos θ + above sin θ + steady. */
   readonly along: number
   readonly above: number
+  /** Moment of a pull at the hitch, which is given by its height alone. */
+  readonly steady: number
   readonly wheelbase: Metres
   /** R_r − R_f. */
   readonly rise: Metres
+  /** Pull that keeps the unit at its speed, or holds it on a slope: forward. */
+  readonly pull: Newtons
+  /** Moment that presses the right side down, from offsets and from weight across the slope. */
+  readonly sideways: number
 }
 
-export function balanceOf(unit: Unit): Balance {
+/**
+ * The sums of the balance.
+ *
+ *   F_r X(B, R_r) = Σ N X(x, h) + Σ T Y(x, h),  X = x cos θ + (h − R_f) sin θ,  Y = (h − R_f) cos θ − x sin θ
+ *   P = F_f + F_r + M g sin α − Σ forward
+ *
+ * Holds   a roller's resistance acts backwards through its own axle; without a hitch height each is overcome at its
+ *         own axle and the rest of the pull at the front one
+ * Source  derived (docs/physics.md §4)
+ */
+export function balanceOf(unit: Unit, resistances: Resistances = AT_REST): Balance {
   const axle = unit.frontRoller.diameter / 2
+  const rise = unit.rearRoller.diameter / 2 - axle
   let total = 0
   let along = 0
   let above = 0
-  for (const { mass, at, height } of weightsOf(unit)) {
-    const weight = mass * GRAVITY
-    total += weight
-    along += weight * at
-    above += weight * (height - axle)
+  let back = 0
+  let sideways = 0
+  for (const { at, height, offset, down, back: tangential, right } of actionsOf(unit)) {
+    total += down
+    back += tangential
+    along += down * at + tangential * (height - axle)
+    above += down * (height - axle) - tangential * at
+    sideways += down * offset + right * height
   }
-  return { total, along, above, wheelbase: unit.wheelbase, rise: unit.rearRoller.diameter / 2 - axle }
+  const pull = back + resistances.front + resistances.rear
+  const hitched = unit.hitchHeight !== undefined
+  return {
+    total,
+    along: along + (hitched ? resistances.rear * rise : 0),
+    above: above - (hitched ? resistances.rear * unit.wheelbase : 0),
+    steady: unit.hitchHeight === undefined ? 0 : -pull * (unit.hitchHeight - axle),
+    wheelbase: unit.wheelbase,
+    rise,
+    pull,
+    sideways,
+  }
 }
 
-/** Load on the rear roller and its slope against the tilt: F_r X(B, R_r) = Σ m g X(x, h). */
+/** Load on the rear roller at a lean, and its slope against it. */
 export function rearLoad(balance: Balance, sine: number, cosine: number): { load: Newtons; slope: number } {
-  const { along, above, wheelbase, rise } = balance
-  const moment = along * cosine + above * sine
+  const { along, above, steady, wheelbase, rise } = balance
   const arm = wheelbase * cosine + rise * sine
-  const load = moment / arm
+  const load = (along * cosine + above * sine + steady) / arm
   return { load, slope: (above * cosine - along * sine - load * (rise * cosine - wheelbase * sine)) / arm }
 }
 
@@ -58,39 +84,33 @@ export function tiltFor(
   return { tilt, sine: Math.sin(tilt), cosine: Math.cos(tilt) }
 }
 
-/** Every force on the unit as it stands; sums to zero when it is settled. */
-export function forcesOn(
-  unit: Unit,
-  state: { sinkage: Metres; sine: number; cosine: number; front: Newtons; rear: Newtons },
-): Force[] {
-  const { sinkage, sine, cosine, front, rear } = state
-  const axle = unit.frontRoller.diameter / 2
-  const stand = (at: Metres, height: Metres) => ({
-    at: at * cosine + (height - axle) * sine,
-    height: axle - sinkage - at * sine + (height - axle) * cosine,
-  })
-  return [
-    ...weightsOf(unit).map(({ name, mass, at, height }) => ({
-      name,
-      ...stand(at, height),
-      down: mass * GRAVITY,
-    })),
-    { name: 'turf under the front roller', ...stand(0, axle), down: -front },
-    {
-      name: 'turf under the rear roller',
-      ...stand(unit.wheelbase, unit.rearRoller.diameter / 2),
-      down: -rear,
-    },
-  ]
+/**
+ * Load on each roller when the unit stands level and nothing rolls.
+ *
+ *   W_r B = Σ N x + Σ T h − P h_hitch,  W_f = Σ N − W_r
+ *
+ * Sign    load positive down
+ * Units   [N]
+ */
+export function levelLoads(unit: Unit): { readonly front: Newtons; readonly rear: Newtons } {
+  const balance = balanceOf(unit)
+  const rear = rearLoad(balance, 0, 1).load
+  return { front: balance.total - rear, rear }
 }
 
-/** What is left of the sums of forces and of moments about the front axle. */
-export function remainders(forces: readonly Force[]): { down: Newtons; moment: number } {
-  let down = 0
-  let moment = 0
-  for (const force of forces) {
-    down += force.down
-    moment += force.down * force.at
-  }
-  return { down, moment }
+/** Both rollers must press the turf when the unit stands level. */
+export function tippingProblems(unit: Unit, path: string): Problem[] {
+  return Object.entries(levelLoads(unit)).flatMap(([roller, load]) =>
+    load > 0
+      ? []
+      : [
+          {
+            path: `${path}.body.at`,
+            expected: 'a centre of gravity that leaves load on both rollers',
+            received: `${Number(load.toPrecision(3))} N on the ${roller} roller: the unit would tip`,
+          },
+        ],
+  )
 }
+
+export type { Action }

@@ -6,7 +6,7 @@ import {
   numberProblem,
   refuse,
 } from '../quantities/index.ts'
-import { type SettledUnit, settle, type UnitQuestion } from './settle.ts'
+import { type SettledUnit, type Sides, settle, type UnitQuestion } from './settle.ts'
 import type { Unit } from './unit.ts'
 
 export type BenchSetting = {
@@ -19,10 +19,11 @@ export type BenchSetting = {
   readonly cautions: readonly Caution[]
 }
 
-/** The setting that brings a settled unit to a wanted height: the drop itself holds (h_b − R_f)(1 − cos θ). */
-export function benchFor(unit: Unit, settled: SettledUnit, wanted: Metres): Metres {
+/** The setting that brings a settled unit to a wanted height, along the edge: the drop itself holds (h_b − R_f)(1 − cos θ). */
+export function benchFor(unit: Unit, settled: SettledUnit, wanted: Metres): Sides {
   const cosine = Math.cos(settled.pitch)
-  return (wanted + settled.drop.middle - unit.benchHeight * (1 - cosine) - settled.unrecovered) / cosine
+  const at = (side: keyof Sides) => unit.benchHeight + (wanted - settled.effectiveHeight[side]) / cosine
+  return { left: at('left'), middle: at('middle'), right: at('right') }
 }
 
 /**
@@ -43,14 +44,14 @@ export function benchHeightFor(
   refuse(numberProblem(effectiveHeight, 'effectiveHeight', 'height'))
   const settled = settle(question)
   if (settled.outcome !== 'settled') return settled
-  const benchHeight = benchFor(unit, settled, effectiveHeight)
-  const change = benchHeight - unit.benchHeight
-  const travel = change / (1 - unit.edge / unit.wheelbase)
+  const setting = benchFor(unit, settled, effectiveHeight)
+  const change = { left: setting.left - unit.benchHeight, right: setting.right - unit.benchHeight }
+  const travel = (amount: Metres) => amount / (1 - unit.edge / unit.wheelbase)
   return {
     outcome: 'settled',
-    benchHeight,
-    change: { left: change, right: change },
-    rollerTravel: { left: travel, right: travel },
+    benchHeight: setting.middle,
+    change,
+    rollerTravel: { left: travel(change.left), right: travel(change.right) },
     cautions: settled.cautions,
   }
 }

@@ -1,17 +1,20 @@
-export { type Balance, balanceOf, type Force, rearLoad, tiltFor } from './balance.ts'
+export { type Axle, type Axles, axlesOf } from './axle.ts'
+export { type Balance, balanceOf, levelLoads, rearLoad, tiltFor } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
+export { findSettled } from './findSettled.ts'
+export type { Force } from './forces.ts'
 export {
   type AxleSettled,
-  axlesOf,
-  findSettled,
   heightsOf,
   type Settled,
   type SettledUnit,
   type Sides,
   settle,
+  settleSound,
   type UnitQuestion,
+  unitProblems,
   unitQuestionProblems,
 } from './settle.ts'
 export { unrecoveredAtEdge } from './track.ts'
-export { frameProblems, lengthProblems, levelLoads, type Unit, type UnitLoad, unitProblems } from './unit.ts'
+export { lengthProblems, type Unit, type UnitLoad } from './unit.ts'
 export { type ScaleReadings, type ScalesQuestion, scaleProblems, unitFromScales } from './unitFromScales.ts'

@@ -1,14 +1,28 @@
-import { GRAVITY, type Kilograms, type Metres, numberProblem, type Problem } from '../quantities/index.ts'
+import {
+  type Kilograms,
+  type Metres,
+  type Newtons,
+  numberProblem,
+  type Problem,
+  type QuantityName,
+  type Radians,
+} from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 
-/** A weight carried by the unit beside its body: box, clippings, accessories. */
+/** Something else that acts on the unit: box, clippings, accessories, the load of a lift arm. */
 export type UnitLoad = {
   readonly name: string
-  readonly mass: Kilograms
+  readonly mass?: Kilograms
+  /** A force that presses the unit down; negative: it lifts. */
+  readonly down?: Newtons
+  /** A force that pushes it forward. */
+  readonly forward?: Newtons
   /** Behind the front roller axis, along the bench line; negative ahead of it. */
   readonly at: Metres
   /** Above the bench line; the front axle's height unless given. */
   readonly height?: Metres
+  /** To the right of the middle; 0 unless given. */
+  readonly offset?: Metres
 }
 
 /**
@@ -24,30 +38,28 @@ export type Unit = {
   readonly benchHeight: Metres
   readonly frontRoller: Roller
   readonly rearRoller: Roller
-  /** The unit without its rollers. */
-  readonly body: { readonly mass: Kilograms; readonly at: Metres; readonly height?: Metres }
+  /** The unit without its rollers; offset to the right of the middle. */
+  readonly body: {
+    readonly mass: Kilograms
+    readonly at: Metres
+    readonly height?: Metres
+    readonly offset?: Metres
+  }
   readonly loads?: readonly UnitLoad[]
+  /** Positive with the front higher. */
+  readonly slopeAlong?: Radians
+  /** Positive with the right side lower. */
+  readonly slopeAcross?: Radians
+  /** Height of the pull above the bench line; absent: the pull is at the rollers' axes. */
+  readonly hitchHeight?: Metres
+  /** Blades of the cutting cylinder and how fast it turns. */
+  readonly cylinder?: { readonly blades: number; readonly turnsPerSecond: number }
+  /** Length of the cutting edge; the front roller's unless given. */
+  readonly edgeLength?: Metres
 }
 
-/** A weight at a place in the unit's own frame. */
-export type Weight = {
-  readonly name: string
-  readonly mass: Kilograms
-  readonly at: Metres
-  readonly height: Metres
-}
-
-/** Every weight of the unit; heights not given are the front axle's. */
-export function weightsOf(unit: Unit): Weight[] {
-  const { body, frontRoller, rearRoller, wheelbase, loads = [] } = unit
-  const axle = frontRoller.diameter / 2
-  return [
-    { name: 'body', mass: body.mass, at: body.at, height: body.height ?? axle },
-    { name: 'front roller', mass: frontRoller.mass, at: 0, height: axle },
-    { name: 'rear roller', mass: rearRoller.mass, at: wheelbase, height: rearRoller.diameter / 2 },
-    ...loads.map(({ name, mass, at, height = axle }) => ({ name, mass, at, height })),
-  ]
-}
+/** Steeper ground than this is no place for a mower, and the small lean of the model no description of it. */
+const STEEPEST: Radians = Math.PI / 4
 
 /** Place of the edge: between the axes. */
 const edgeProblems = (edge: number, wheelbase: number, path: string): Problem[] =>
@@ -73,54 +85,32 @@ export const frameProblems = (unit: Omit<Unit, 'body' | 'loads'>, path: string):
   ...rollerProblems(unit.rearRoller, `${path}.rearRoller`),
 ]
 
-function weightProblems(weight: { mass: number; at: number; height?: number }, path: string): Problem[] {
-  return [
-    ...numberProblem(weight.mass, `${path}.mass`, 'mass', { atLeast: 0 }),
-    ...numberProblem(weight.at, `${path}.at`, 'place'),
-    ...(weight.height === undefined ? [] : numberProblem(weight.height, `${path}.height`, 'place')),
-  ]
-}
+type Range = Parameters<typeof numberProblem>[3]
 
-/** Both rollers must press the turf when the unit stands level. */
-function balanceProblems(unit: Unit, path: string): Problem[] {
-  const { front, rear } = levelLoads(unit)
-  const tips = (roller: string, load: number): Problem[] =>
-    load > 0
-      ? []
-      : [
-          {
-            path: `${path}.body.at`,
-            expected: 'a centre of gravity that leaves load on both rollers',
-            received: `${Number((load / GRAVITY).toPrecision(3))} kg on the ${roller} roller: the unit would tip`,
-          },
-        ]
-  return [...tips('front', front), ...tips('rear', rear)]
-}
+const ifGiven = (value: unknown, path: string, quantity: QuantityName, range: Range = {}): Problem[] =>
+  value === undefined ? [] : numberProblem(value, path, quantity, range)
 
-export function unitProblems(unit: Unit, path: string): Problem[] {
-  const problems = [
-    ...frameProblems(unit, path),
-    ...weightProblems(unit.body, `${path}.body`),
-    ...(unit.loads ?? []).flatMap((load, i) => weightProblems(load, `${path}.loads.${i}`)),
-  ]
-  return problems.length > 0 ? problems : balanceProblems(unit, path)
-}
+const loadProblems = (load: UnitLoad, path: string): Problem[] => [
+  ...ifGiven(load.mass, `${path}.mass`, 'mass', { atLeast: 0 }),
+  ...ifGiven(load.down, `${path}.down`, 'load'),
+  ...ifGiven(load.forward, `${path}.forward`, 'load'),
+  ...numberProblem(load.at, `${path}.at`, 'place'),
+  ...ifGiven(load.height, `${path}.height`, 'place'),
+  ...ifGiven(load.offset, `${path}.offset`, 'place'),
+]
 
-/**
- * Load on each roller when the unit stands level.
- *
- *   W_r B = Σ m g x,  W_f = Σ m g − W_r
- *
- * Sign    load positive down
- * Units   [N]
- */
-export function levelLoads(unit: Unit): { readonly front: number; readonly rear: number } {
-  let total = 0
-  let moment = 0
-  for (const { mass, at } of weightsOf(unit)) {
-    total += mass * GRAVITY
-    moment += mass * GRAVITY * at
-  }
-  const rear = moment / unit.wheelbase
-  return { front: total - rear, rear }
-}
+/** What is wrong with the parts of a unit, one by one. */
+export const partProblems = (unit: Unit, path: string): Problem[] => [
+  ...frameProblems(unit, path),
+  ...numberProblem(unit.body.mass, `${path}.body.mass`, 'mass', { atLeast: 0 }),
+  ...numberProblem(unit.body.at, `${path}.body.at`, 'place'),
+  ...ifGiven(unit.body.height, `${path}.body.height`, 'place'),
+  ...ifGiven(unit.body.offset, `${path}.body.offset`, 'place'),
+  ...(unit.loads ?? []).flatMap((load, i) => loadProblems(load, `${path}.loads.${i}`)),
+  ...ifGiven(unit.slopeAlong, `${path}.slopeAlong`, 'angle', { atLeast: -STEEPEST, atMost: STEEPEST }),
+  ...ifGiven(unit.slopeAcross, `${path}.slopeAcross`, 'angle', { atLeast: -STEEPEST, atMost: STEEPEST }),
+  ...ifGiven(unit.hitchHeight, `${path}.hitchHeight`, 'place', { atLeast: 0 }),
+  ...ifGiven(unit.cylinder?.blades, `${path}.cylinder.blades`, 'count', { atLeast: 1 }),
+  ...ifGiven(unit.cylinder?.turnsPerSecond, `${path}.cylinder.turnsPerSecond`, 'turning', { above: 0 }),
+  ...ifGiven(unit.edgeLength, `${path}.edgeLength`, 'length', { above: 0 }),
+]

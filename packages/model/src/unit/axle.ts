@@ -1,0 +1,97 @@
+import {
+  type Arc,
+  type Condition,
+  type ContactQuestion,
+  type Pressing,
+  type RollerOnTurf,
+  rollerOnTurf,
+} from '../contact/index.ts'
+import { gaussLegendre } from '../numerics/index.ts'
+import type { Metres, Newtons } from '../quantities/index.ts'
+import type { Roller } from '../roller/index.ts'
+import type { Turf } from '../turf/index.ts'
+import type { Unit } from './unit.ts'
+
+/** One roller of a unit on its turf, its constants worked out once. */
+export type Axle = { readonly question: ContactQuestion; readonly on: RollerOnTurf }
+
+export type Axles = { readonly front: Axle; readonly rear: Axle }
+
+type Question = {
+  readonly unit: Unit
+  readonly turf: Turf
+  readonly condition: Condition
+  readonly arc?: Arc
+}
+
+export function axlesOf({ unit, turf, condition, arc }: Question): Axles {
+  const axle = (roller: Roller): Axle => {
+    const question = { roller, turf, condition, ...(arc ? { arc } : {}) }
+    return { question, on: rollerOnTurf(question) }
+  }
+  return { front: axle(unit.frontRoller), rear: axle(unit.rearRoller) }
+}
+
+/** A roller that leans sideways: its load, its moment about the middle, and how both answer depth and lean. */
+export type LeaningAxle = {
+  readonly middle: Pressing
+  readonly load: Newtons
+  /** Positive when the right side carries more, N m. */
+  readonly moment: number
+  readonly loadByDepth: number
+  /** d load/d lean, which is also d moment/d depth. */
+  readonly loadByLean: number
+  readonly momentByLean: number
+}
+
+const { nodes, weights } = gaussLegendre(8)
+const NOTHING = { lineLoad: 0, load: 0, stiffness: 0 }
+
+/**
+ * A roller pressed deeper at one end than at the other.
+ *
+ *   z(y) = z + φ y;  load = ∫ q dy + ends,  moment = ∫ q y dy + ends · (± L/2)
+ *
+ * Holds   what the free ends carry acts at the ends; an end that leaves the turf carries nothing
+ * Sign    φ positive with the right side deeper
+ * Source  docs/physics.md §4
+ */
+export function leaningAxle({ question, on }: Axle, sinkage: Metres, lean: number): LeaningAxle {
+  const middle = on.at(sinkage)
+  const { length } = question.roller
+  if (lean === 0)
+    return {
+      middle,
+      load: middle.load,
+      moment: 0,
+      loadByDepth: middle.stiffness,
+      loadByLean: 0,
+      momentByLean: (middle.stiffness * length * length) / 12,
+    }
+  const at = (y: Metres) => {
+    const depth = sinkage + lean * y
+    return depth > 0 ? on.at(depth) : NOTHING
+  }
+  let load = 0
+  let moment = 0
+  let loadByDepth = 0
+  let loadByLean = 0
+  let momentByLean = 0
+  for (let i = 0; i < nodes.length; i++) {
+    const y = (nodes[i]! - 0.5) * length
+    const weight = weights[i]!
+    const here = at(y)
+    load += weight * length * here.lineLoad
+    moment += weight * length * here.lineLoad * y
+    loadByDepth += weight * here.stiffness
+    loadByLean += weight * here.stiffness * y
+    momentByLean += weight * here.stiffness * y * y
+  }
+  for (const y of [-length / 2, length / 2]) {
+    const here = at(y)
+    const end = (here.load - here.lineLoad * length) / 2
+    load += end
+    moment += end * y
+  }
+  return { middle, load, moment, loadByDepth, loadByLean, momentByLean }
+}

@@ -1,0 +1,211 @@
+import { describePressing, findPressing, type Pressing } from '../contact/index.ts'
+import type { BottomedOut, Newtons, NotConverged, Radians } from '../quantities/index.ts'
+import { curveOf } from '../turf/index.ts'
+import { type Axle, type Axles, axlesOf, type LeaningAxle, leaningAxle } from './axle.ts'
+import { AT_REST, type Balance, balanceOf, type Resistances, rearLoad, tiltFor } from './balance.ts'
+import type { UnitQuestion } from './settle.ts'
+
+/** The state in which unit and turf are at rest. */
+export type Found = {
+  readonly front: Pressing
+  readonly rear: Pressing
+  readonly frontLoad: Newtons
+  readonly rearLoad: Newtons
+  readonly tilt: Radians
+  /** Right side deeper positive. */
+  readonly roll: Radians
+  /** What the turf answers under each roller, and its moment about the middle. */
+  readonly answers: { readonly front: Answer; readonly rear: Answer }
+  readonly resistances: Resistances
+  readonly balance: Balance
+}
+
+type Answer = { readonly load: Newtons; readonly moment: number }
+
+const MOST_TURNS = 40
+/** On ln(load): the quadratures under it are good to about 1e-13. */
+const BALANCED = 2e-12
+/** On the moment across, as a part of the weight times the roller's length: its Jacobian leaves out the free ends. */
+const BALANCED_ACROSS = 1e-11
+
+const failed = (iterations: number, residual: number): NotConverged => ({
+  outcome: 'not converged',
+  where: 'unit',
+  iterations,
+  residual,
+  cautions: [],
+})
+
+function levelState(
+  question: UnitQuestion,
+  axles: Axles,
+  balance: Balance,
+  resistances: Resistances,
+): Found | BottomedOut | NotConverged {
+  const { load: onRear } = rearLoad(balance, 0, 1)
+  const onFront = balance.total - onRear
+  if (!(onRear > 0 && onFront > 0)) return failed(0, onFront > 0 ? onRear : onFront)
+  const front = findPressing(axles.front.question, onFront, 'front', axles.front.on)
+  if ('outcome' in front) return front
+  const rear = findPressing(axles.rear.question, onRear, 'rear', axles.rear.on)
+  if ('outcome' in rear) return rear
+  return {
+    front,
+    rear,
+    frontLoad: onFront,
+    rearLoad: onRear,
+    tilt: (rear.sinkage - front.sinkage) / question.unit.wheelbase,
+    roll: 0,
+    answers: { front: { load: front.load, moment: 0 }, rear: { load: rear.load, moment: 0 } },
+    resistances,
+    balance,
+  }
+}
+
+type Guess = { front: number; rear: number; roll: number }
+
+/** One Newton step on (ln z_f, ln z_r, φ) with the balance of moments inside; undefined when a load turns negative. */
+function step(
+  balance: Balance,
+  state: { front: LeaningAxle; rear: LeaningAxle },
+  tilted: boolean,
+  length: number,
+):
+  | { residual: number; across: number; change: Guess; onFront: number; onRear: number; tilt: number }
+  | undefined {
+  const { front, rear } = state
+  const deepFront = front.middle.sinkage
+  const deepRear = rear.middle.sinkage
+  const { sine, cosine, tilt } = tiltFor(balance, deepRear - deepFront)
+  const level = { sine: 0, cosine: 1 }
+  const onRear = rearLoad(balance, tilted ? sine : level.sine, tilted ? cosine : level.cosine)
+  const onFront = balance.total - onRear.load
+  if (!(onRear.load > 0 && onFront > 0 && front.load > 0 && rear.load > 0)) return undefined
+  const missFront = Math.log(front.load / onFront)
+  const missRear = Math.log(rear.load / onRear.load)
+  const missAcross = (front.moment + rear.moment - balance.sideways) / (balance.total * length)
+  // d tilt/d(z_r − z_f)
+  const shift = tilted ? onRear.slope / (balance.wheelbase * cosine + balance.rise * sine) : 0
+  const scale = balance.total * length
+  const m = [
+    [
+      (front.loadByDepth / front.load - shift / onFront) * deepFront,
+      (shift / onFront) * deepRear,
+      front.loadByLean / front.load,
+    ],
+    [
+      (shift / onRear.load) * deepFront,
+      (rear.loadByDepth / rear.load - shift / onRear.load) * deepRear,
+      rear.loadByLean / rear.load,
+    ],
+    [
+      (front.loadByLean * deepFront) / scale,
+      (rear.loadByLean * deepRear) / scale,
+      (front.momentByLean + rear.momentByLean) / scale,
+    ],
+  ] as const
+  const [a, b, c] = m[0]
+  const [d, e, f] = m[1]
+  const [g, h, i] = m[2]
+  const determinant = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g)
+  const [u, v, w] = [-missFront, -missRear, -missAcross]
+  return {
+    residual: Math.max(Math.abs(missFront), Math.abs(missRear)),
+    across: Math.abs(missAcross),
+    change: {
+      front: (u * (e * i - f * h) - b * (v * i - f * w) + c * (v * h - e * w)) / determinant,
+      rear: (a * (v * i - f * w) - u * (d * i - f * g) + c * (d * w - v * g)) / determinant,
+      roll: (a * (e * w - v * h) - b * (d * w - v * g) + u * (d * h - e * g)) / determinant,
+    },
+    onFront,
+    onRear: onRear.load,
+    tilt,
+  }
+}
+
+const tooDeep = ({ question, on }: Axle, sinkage: number, roll: number): boolean =>
+  sinkage + (Math.abs(roll) * question.roller.length) / 2 > on.limit
+
+/** Newton from the level state. */
+function lean(
+  question: UnitQuestion,
+  axles: Axles,
+  balance: Balance,
+  start: Found,
+): Found | BottomedOut | NotConverged {
+  const tilted = question.balance !== 'level'
+  const { length } = question.unit.frontRoller
+  let guess: Guess = { front: start.front.sinkage, rear: start.rear.sinkage, roll: start.roll }
+  let residual = Number.NaN
+  for (let turn = 1; turn <= MOST_TURNS; turn++) {
+    for (const where of ['front', 'rear'] as const)
+      if (tooDeep(axles[where], guess[where], guess.roll)) {
+        const load = where === 'front' ? start.frontLoad : start.rearLoad
+        return {
+          outcome: 'bottomed out',
+          where,
+          load,
+          lockingDepth: curveOf(question.turf.law).pole,
+          cautions: [],
+        }
+      }
+    const front = leaningAxle(axles.front, guess.front, guess.roll)
+    const rear = leaningAxle(axles.rear, guess.rear, guess.roll)
+    const found = step(balance, { front, rear }, tilted, length)
+    if (!found) return failed(turn, residual)
+    residual = Math.max(found.residual, found.across)
+    if (found.residual <= BALANCED && found.across <= BALANCED_ACROSS)
+      return {
+        front: front.middle,
+        rear: rear.middle,
+        frontLoad: found.onFront,
+        rearLoad: found.onRear,
+        tilt: found.tilt,
+        roll: guess.roll,
+        answers: { front, rear },
+        resistances: start.resistances,
+        balance,
+      }
+    const { change } = found
+    const damp = Math.min(1, 1 / Math.max(Math.abs(change.front), Math.abs(change.rear), 1))
+    guess = {
+      front: guess.front * Math.exp(damp * change.front),
+      rear: guess.rear * Math.exp(damp * change.rear),
+      roll: guess.roll + damp * change.roll,
+    }
+  }
+  return failed(MOST_TURNS, residual)
+}
+
+/** Rolling resistance matters to the balance only through a pull at the hitch. */
+const pulls = ({ unit, condition, turf }: UnitQuestion): boolean =>
+  condition.kind === 'mowing' && unit.hitchHeight !== undefined && (turf.rebound ?? 1) < 1
+
+const MOST_ROUNDS = 30
+const STEADY = 1e-13
+
+/** The state in which unit and turf are at rest; unchecked. */
+export function findSettled(
+  question: UnitQuestion,
+  axles = axlesOf(question),
+): Found | BottomedOut | NotConverged {
+  let resistances = AT_REST
+  let last: Found | undefined
+  for (let round = 1; round <= MOST_ROUNDS; round++) {
+    const balance = balanceOf(question.unit, resistances)
+    const start = last ? { ...last, resistances } : levelState(question, axles, balance, resistances)
+    if ('outcome' in start) return start
+    const isLevel = question.balance === 'level' && balance.sideways === 0
+    const found = isLevel && !last ? start : lean(question, axles, balance, start)
+    if ('outcome' in found || !pulls(question)) return found
+    const next = {
+      front: describePressing(axles.front.question, found.front).resistance,
+      rear: describePressing(axles.rear.question, found.rear).resistance,
+    }
+    const change = Math.abs(next.front - resistances.front) + Math.abs(next.rear - resistances.rear)
+    if (change <= STEADY * balance.total) return found
+    resistances = next
+    last = found
+  }
+  return failed(MOST_ROUNDS, Number.NaN)
+}
