@@ -96,6 +96,7 @@ describe('the flow of answers', () => {
     flow.update([entry('a', 'bench')], scenario)
     flow.update([entry('a', 'bench')], { ...scenario, condition: { kind: 'mowing', speed: 1 } })
     expect(counted.computed).toBe(1)
+    expect(flow.stateOf('a').resultFor?.condition.kind).toBe('mowing')
     flow.update([entry('a', 'bench')], benchAt(4e-3))
     expect(counted.computed).toBe(2)
   })
@@ -133,6 +134,15 @@ describe('the flow of answers', () => {
     expect(later()).toBe(0)
     jobs[1]?.onAnswer(answered('in time'))
     expect(flow.stateOf('a').result).toBe('in time')
+  })
+
+  it('shows the fine answer for the values that stand when it comes', () => {
+    const { flow, jobs } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    flow.update([entry('a', 'bench')], { ...scenario, condition: { kind: 'mowing', speed: 1 } })
+    jobs[0]?.onAnswer(answered('fine'))
+    expect(flow.stateOf('a').result).toBe('fine')
+    expect(flow.stateOf('a').resultFor?.condition.kind).toBe('mowing')
   })
 
   it('keeps the draft when the reader does not want to wait', () => {

@@ -1,4 +1,4 @@
-import { type Scenario, type Unit, unitFromScales } from '@swardsink/model'
+import { GRAVITY, levelLoads, type Scenario, type Unit, unitFromScales } from '@swardsink/model'
 import { type ChoiceSettable, moreThanZero, type QuantitySettable, type Refusal } from './settable.ts'
 
 /** Speed to begin with when a standing unit is set to mow: a walking pace. */
@@ -6,33 +6,26 @@ const FIRST_SPEED = 1.2
 
 type Scales = { readonly total: number; readonly front: number }
 
-/** What the scales would read: the weights of rollers, body and loads shared out by the balance of moments. */
+/** What the scales would read with the unit level on them. */
 export function scalesOf(unit: Unit): Scales {
-  const { wheelbase, frontRoller, rearRoller, body } = unit
-  const carried = [body, ...(unit.loads ?? [])]
-  const total = frontRoller.mass + rearRoller.mass + carried.reduce((sum, part) => sum + part.mass, 0)
-  const front =
-    frontRoller.mass + carried.reduce((sum, part) => sum + part.mass * (1 - part.at / wheelbase), 0)
-  return { total, front }
+  const { front, rear } = levelLoads(unit)
+  return { total: (front + rear) / GRAVITY, front: front / GRAVITY }
 }
 
 /** The unit whose body answers these readings, with the loads it carries still on it. */
 function fromScales(unit: Unit, scales: Scales): Unit {
-  const { wheelbase } = unit
-  const loads = unit.loads ?? []
-  const loadTotal = loads.reduce((sum, part) => sum + part.mass, 0)
-  const loadFront = loads.reduce((sum, part) => sum + part.mass * (1 - part.at / wheelbase), 0)
+  const { loads: _, ...bare } = unit
+  const [laden, unladen] = [scalesOf(unit), scalesOf(bare)]
+  const { wheelbase, edge, benchHeight } = unit
   const weighed = unitFromScales({
-    total: scales.total - loadTotal,
-    front: scales.front - loadFront,
+    total: scales.total - (laden.total - unladen.total),
+    front: scales.front - (laden.front - unladen.front),
     rollers: { front: unit.frontRoller, rear: unit.rearRoller },
     wheelbase,
-    edge: unit.edge,
-    benchHeight: unit.benchHeight,
+    edge,
+    benchHeight,
   })
-  const { height } = unit.body
-  const body = height === undefined ? weighed.body : { ...weighed.body, height }
-  return { ...unit, body }
+  return { ...unit, body: { ...unit.body, ...weighed.body } }
 }
 
 function refuseScales(unit: Unit, scales: Scales): Refusal | null {

@@ -96,9 +96,10 @@ export class QuantitySetting extends LitElement {
     const text = this.typing ?? held?.text ?? format(value, of.quantity, { unit: false })
     return html`
       <div class="head">
-        <label class="name" for="field">
-          ${said.name}${said.note ? html` <span class="note" id="note">${said.note}</span>` : nothing}
-        </label>
+<span class="name">
+          <label for="field">${said.name}</label>
+          ${said.note ? html`<span class="note" id="note">${said.note}</span>` : nothing}
+        </span>
         <span class="value">
           <input
             class="field"
@@ -107,7 +108,7 @@ export class QuantitySetting extends LitElement {
             autocomplete="off"
             .value=${live(text)}
             aria-invalid=${held ? 'true' : 'false'}
-            aria-describedby=${held ? 'unit wrong' : 'unit'}
+            aria-describedby=${['unit', ...(said.note ? ['note'] : []), ...(held ? ['wrong'] : [])].join(' ')}
             @input=${this.typed}
             @change=${this.left}
             @blur=${this.left}

@@ -97,7 +97,7 @@ export function openFlow(q: {
       onAnswer(answer) {
         // A late answer is dropped: the entry has been asked something else meanwhile.
         if (!current()) return
-        take(entry.id, key, answer, scenario, false)
+        take(entry.id, key, answer, records.get(entry.id)?.state.resultFor ?? scenario, false)
         again()
         onLater()
       },
@@ -112,7 +112,13 @@ export function openFlow(q: {
     }
     const input = kind.input({ settings: entry.settings, scenario, answers })
     const key = `${entry.kind} ${JSON.stringify(input)}`
-    if (records.get(entry.id)?.key === key) return
+    const last = records.get(entry.id)
+    if (last?.key === key) {
+      // Equal input, equal answer: it holds for the values that now stand as well.
+      if (!last.state.stale && last.state.resultFor !== null)
+        records.set(entry.id, { ...last, state: { ...last.state, resultFor: scenario } })
+      return
+    }
     const more = kind.refine !== undefined
     take(entry.id, key, kind.compute(input), scenario, more)
     if (more && records.get(entry.id)?.state.status === 'working') {

@@ -1,7 +1,7 @@
 import type { Scenario } from '@swardsink/model'
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { Entry, Held, Kind } from '../book/index.ts'
-import { announce } from '../controls/index.ts'
+import { announce, paleStyles } from '../controls/index.ts'
 import type { Shown, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
@@ -31,6 +31,7 @@ export class EntryFrame extends LitElement {
   }
   static override styles = [
     sharedStyles,
+    paleStyles,
     css`
       :host {
         display: block;
@@ -204,7 +205,7 @@ export class EntryFrame extends LitElement {
     const finding = shown && !this.view.saysFinding ? this.view.finding(shown) : null
     return html`<section aria-labelledby="title">
       ${this.first || this.view.untitled ? html`<h2 class="unseen" id="title">${this.number} ${shown && this.view.title(shown)}</h2>` : this.head(shown)}
-      ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'stale' : ''}">${finding}</p>`}
+      ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
       ${shown && !this.first ? this.choices(shown) : nothing}
       ${shown ? this.view.draw(shown) : html`<p class="empty">${this.stateWords()}</p>`}
       ${state.failure ? html`<p class="caution cautions" role="status">${failureSentence(state.failure, this.reader)}</p>` : nothing}

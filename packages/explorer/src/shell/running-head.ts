@@ -75,7 +75,7 @@ export class RunningHead extends LitElement {
   override render() {
     const { page: said } = this.reader.words
     const { units, paper } = this.preferences
-    return html`<div class="head">
+    return html`<header class="head">
       <strong>${this.book}</strong>
       <span class="page">${this.page}</span>
       <nav class="words" aria-label=${said.atHand}>
@@ -94,7 +94,7 @@ export class RunningHead extends LitElement {
         <button class="word" ?disabled=${!this.canRedo} @click=${() => announceReader(this, 'redo')}>${said.redo}</button>
         <button class="word" @click=${() => window.print()}>${said.print}</button>
       </nav>
-    </div>`
+    </header>`
   }
 
   private chooseUnits(event: Event): void {

@@ -1,7 +1,7 @@
 import { displayUnit, softnessOf } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
 import { presentTurf, settable } from '../../book/index.ts'
-import { announce, printed, stepped, watchWidth } from '../../controls/index.ts'
+import { announce, paleStyles, printed, stepped, watchWidth } from '../../controls/index.ts'
 import { mapDomain, mapScales, sinkageMapView } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
@@ -16,6 +16,7 @@ export class MapEntry extends LitElement {
   static override styles = [
     sharedStyles,
     figureStyles,
+    paleStyles,
     css`
       :host {
         display: block;
@@ -56,7 +57,7 @@ export class MapEntry extends LitElement {
     const width = this.width()
     return html`
       <div
-        class="drawn ${stale ? 'stale' : ''}"
+        class="drawn ${stale ? 'pale' : ''}"
         @pointerdown=${this.pressed}
         @pointermove=${this.moved}
         @pointerup=${this.lifted}

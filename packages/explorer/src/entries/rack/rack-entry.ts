@@ -1,7 +1,7 @@
 import { type ComparedRoller, displayUnit } from '@swardsink/model'
 import { html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { announce, watchWidth } from '../../controls/index.ts'
+import { announce, paleStyles, watchWidth } from '../../controls/index.ts'
 import { rackAxis, rackRow, rackScale } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
@@ -15,7 +15,7 @@ const TOLERANCE = 0.25e-3
 /** Every roller of the rack in a row: its numbers, and where it cuts on one scale. */
 export class RackEntry extends LitElement {
   static override properties = { shown: { attribute: false } }
-  static override styles = [sharedStyles, figureStyles, rackStyles]
+  static override styles = [sharedStyles, figureStyles, rackStyles, paleStyles]
 
   declare shown: Shown<RackSettings, RackResult>
   private readonly width = watchWidth(this, '.plot-head')
@@ -24,7 +24,7 @@ export class RackEntry extends LitElement {
     const { result, settings, stale, reader } = this.shown
     const { words } = reader
     const scale = this.scale()
-    return html`<div class="scrolls ${stale ? 'stale' : ''}" tabindex="0" role="group" aria-label=${words.rack.caption}>
+    return html`<div class="scrolls ${stale ? 'pale' : ''}" tabindex="0" role="group" aria-label=${words.rack.caption}>
       <table>
         <caption class="unseen">${words.rack.caption}</caption>
         <thead><tr>
@@ -86,7 +86,7 @@ export class RackEntry extends LitElement {
     return html`<tr class=${row.fitted ? 'fitted' : ''}>
       <th scope="row">
         <span class="name">${row.name}, ${surfaceWords(row, reader)}${row.fitted ? html`, ${surfaces.fitted}` : nothing}</span>
-        ${row.fitted ? nothing : html`<button class="word" aria-label=${rack.fit(row.name)} @click=${fit}>${rack.fitShort}</button>`}
+        ${row.fitted ? nothing : html`<button class="word" @click=${fit}>${rack.fit}<span class="unseen"> ${row.name}</span></button>`}
       </th>
       ${RACK_COLUMNS.map(column => html`<td class=${column}>${cellText(row, column, reader)}</td>`)}
       <td class="plot">${

@@ -1,6 +1,6 @@
 import type { SettledUnit } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
-import { watchWidth } from '../../controls/index.ts'
+import { paleStyles, watchWidth } from '../../controls/index.ts'
 import { heightGlyph, sideLayout, sideView } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
@@ -15,6 +15,7 @@ export class SideViewEntry extends LitElement {
   static override styles = [
     sharedStyles,
     figureStyles,
+    paleStyles,
     css`
       :host {
         display: grid;
@@ -100,7 +101,7 @@ export class SideViewEntry extends LitElement {
     const { shown } = this
     const { reader, result, scenario, stale, settings, now, held } = shown
     const { words, format } = reader
-    const pale = stale ? 'stale' : ''
+    const pale = stale ? 'pale' : ''
     const { benchHeight } = scenario.unit
     const cut = result.effectiveHeight.middle
     return html`

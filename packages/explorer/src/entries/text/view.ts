@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { settable } from '../../book/index.ts'
-import { announce } from '../../controls/index.ts'
+import { announce, paleStyles } from '../../controls/index.ts'
 import { sharedStyles } from '../../look/index.ts'
 import type { Shown, View } from '../view.ts'
 import type { TextResult, TextSettings } from './kind.ts'
@@ -13,6 +13,7 @@ export class TextEntry extends LitElement {
   static override properties = { shown: { attribute: false } }
   static override styles = [
     sharedStyles,
+    paleStyles,
     css`
       :host {
         display: block;
@@ -50,7 +51,7 @@ export class TextEntry extends LitElement {
   override render() {
     const { settings, stale } = this.shown
     if (!this.shown.result) return nothing
-    return html`<div class=${stale ? 'stale' : ''}>${paragraphsOf(settings.text).map(
+    return html`<div class=${stale ? 'pale' : ''}>${paragraphsOf(settings.text).map(
       pieces => html`<p>${pieces.map(piece => this.piece(piece))}</p>`,
     )}</div>`
   }
