@@ -44,11 +44,13 @@ export function increasingRoot(search: Search): Root {
     if (value > 0) high = x
     else low = x
     let step = -value / slope
-    if (!Number.isFinite(step)) step = value > 0 ? -reach : reach
+    // an infinite or vanishing slope says nothing of how far to go
+    if (!Number.isFinite(step) || !Number.isFinite(slope)) step = value > 0 ? -reach : reach
     let next = x + Math.min(Math.max(step, -reach), reach)
     if (next >= high && high === end)
       next = end // the end itself is tried before anything is halved towards it
-    else if (next <= low || next >= high) next = (low + high) / 2
+    else if ((next <= low || next >= high) && Number.isFinite(low) && Number.isFinite(high))
+      next = (low + high) / 2
     if (next === x || high - low <= Math.abs(x) * Number.EPSILON * 2) return { outcome: 'converged', ...root }
     x = next
   }
