@@ -8,7 +8,8 @@ let browser: Browser
 let served: ServedPage
 
 beforeAll(async () => {
-  ;[browser, served] = await Promise.all([openBrowser(), servePage()])
+  served = await servePage()
+  browser = await openBrowser()
 })
 afterAll(async () => {
   await browser?.close()

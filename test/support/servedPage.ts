@@ -4,14 +4,15 @@ import { fileURLToPath } from 'node:url'
 const start = fileURLToPath(new URL('../../packages/explorer/tools/start.js', import.meta.url))
 const build = fileURLToPath(new URL('../../packages/explorer/tools/build.js', import.meta.url))
 
-// The test runner's own word for the environment would put the development form of libraries into the page.
+// Neither the test runner's own word for the environment, which would put the development form of libraries into
+// the page, nor its arguments to Node.
 const { NODE_ENV: _, ...environment } = process.env
 
 export type ServedPage = { readonly address: string; close(): Promise<void> }
 
 /** The page as a reader starts it, built first if it is stale, at a free port. */
 export async function servePage(): Promise<ServedPage> {
-  const server = fork(start, ['--port', '0'], { env: environment, silent: true })
+  const server = fork(start, ['--port', '0'], { env: environment, execArgv: [], silent: true })
   const ended = new Promise<void>(resolve => server.once('exit', () => resolve()))
   return {
     address: await addressFrom(server),
@@ -38,7 +39,7 @@ function addressFrom(server: ReturnType<typeof fork>): Promise<string> {
 
 /** Builds the page, the one file or the model's package if it is older than its sources. */
 export function buildStale(what: 'page' | 'file' | 'model'): Promise<void> {
-  const builder = fork(build, [what, '--stale'], { env: environment, silent: true })
+  const builder = fork(build, [what, '--stale'], { env: environment, execArgv: [], silent: true })
   let said = ''
   builder.stderr?.on('data', (text: Buffer) => {
     said += text

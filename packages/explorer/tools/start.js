@@ -7,6 +7,9 @@ const usualPort = 4820
 
 const port = wantedPort()
 
+// Started by a test, it ends with the test, even while it is still building.
+process.once('disconnect', () => process.exit(0))
+
 try {
   await buildStale('page')
 } catch (error) {
@@ -35,8 +38,6 @@ function stop() {
 }
 
 for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) process.on(signal, stop)
-// Started by a test, it ends with the test.
-process.on('disconnect', stop)
 // Started by a package script, it ends with the script: the shell between them passes no signal on.
 if (process.env.npm_lifecycle_event) {
   const parent = process.ppid
