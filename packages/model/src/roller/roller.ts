@@ -14,6 +14,12 @@ export type Roller = {
   /** Of the face. */
   readonly length: Metres
   readonly surface: Surface
+  /** Equal parts that turn on their own on one axis; 1 unless given. They never change the sinkage. */
+  readonly sections?: number
+  /** What sticks to the face, radial; 0 unless given. */
+  readonly buildUp?: Metres
+  /** How far the face runs out of true, radial, to either side; 0 unless given. */
+  readonly runout?: Metres
 }
 
 export function surfaceProblems(surface: Surface, path: string): Problem[] {
@@ -40,13 +46,21 @@ export function surfaceProblems(surface: Surface, path: string): Problem[] {
   ]
 }
 
+const sectionProblems = (sections: number, path: string): Problem[] =>
+  Number.isInteger(sections) && sections >= 1
+    ? []
+    : [{ path, expected: 'a whole number, at least 1', received: describe(sections) }]
+
 export function rollerProblems(roller: Roller, path: string): Problem[] {
-  const { mass, diameter, length, surface } = roller
+  const { mass, diameter, length, surface, sections, buildUp, runout } = roller
   const sizes = [
     ...numberProblem(mass, `${path}.mass`, 'mass', { atLeast: 0 }),
     ...numberProblem(diameter, `${path}.diameter`, 'diameter', { above: 0 }),
     ...numberProblem(length, `${path}.length`, 'length', { above: 0 }),
     ...surfaceProblems(surface, `${path}.surface`),
+    ...(sections === undefined ? [] : sectionProblems(sections, `${path}.sections`)),
+    ...(buildUp === undefined ? [] : numberProblem(buildUp, `${path}.buildUp`, 'height', { atLeast: 0 })),
+    ...(runout === undefined ? [] : numberProblem(runout, `${path}.runout`, 'height', { atLeast: 0 })),
   ]
   if (sizes.length > 0 || surface.kind !== 'grooved') return sizes
   return [

@@ -9,7 +9,14 @@ const maybe = (name: string, quantity: QuantityName): Field => ({ name, quantity
 
 /** The numbers of each part of a scenario; reader and writer both follow these lists. */
 export const fields = {
-  roller: [needed('mass', 'mass'), needed('diameter', 'diameter'), needed('length', 'length')],
+  roller: [
+    needed('mass', 'mass'),
+    needed('diameter', 'diameter'),
+    needed('length', 'length'),
+    maybe('sections', 'count'),
+    maybe('buildUp', 'height'),
+    maybe('runout', 'height'),
+  ],
   grooved: [needed('pitch', 'pitch'), needed('land', 'land'), needed('depth', 'grooveDepth')],
   turf: [
     maybe('spread', 'spread'),

@@ -37,5 +37,8 @@ export const sameRoller = (one: Roller, other: Roller): boolean => {
     a.kind === 'grooved' && b.kind === 'grooved'
       ? a.pitch === b.pitch && a.land === b.land && a.depth === b.depth
       : a.kind === b.kind
-  return surfaces && one.mass === other.mass && one.diameter === other.diameter && one.length === other.length
+  const sizes = (['mass', 'diameter', 'length'] as const).every(size => one[size] === other[size])
+  const turning = (one.sections ?? 1) === (other.sections ?? 1)
+  const wear = (['buildUp', 'runout'] as const).every(size => (one[size] ?? 0) === (other[size] ?? 0))
+  return surfaces && sizes && turning && wear
 }
