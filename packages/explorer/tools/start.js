@@ -9,6 +9,7 @@ const port = wantedPort()
 
 // Started by a test, it ends with the test, even while it is still building.
 process.once('disconnect', () => process.exit(0))
+if (process.connected === false) process.exit(0)
 
 try {
   await buildStale('page')
