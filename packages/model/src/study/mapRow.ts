@@ -10,6 +10,13 @@ export type RowSolver = (softness: number, turf: Turf, cells: MapRow) => void
 export const outcomeNames = ['settled', 'bottomed out', 'not converged'] as const
 export type OutcomeName = (typeof outcomeNames)[number]
 
+/** One cell solved for itself. */
+export type CellAnswer =
+  | { readonly outcome: 'settled'; readonly value: number }
+  | { readonly outcome: Exclude<OutcomeName, 'settled'> }
+
+export type CellSolver = (mass: number, softness: number) => CellAnswer
+
 /** Marks a cell that has no answer. */
 export const mark = (cells: MapRow, at: number, outcome: Exclude<OutcomeName, 'settled'>): void => {
   cells.outcomes[at] = outcomeNames.indexOf(outcome)
@@ -20,3 +27,8 @@ export const lnRange = (loads: readonly number[], margin: number): { lnLow: numb
   lnLow: Math.log(Math.min(...loads)) - margin,
   lnHigh: Math.log(Math.max(...loads)) + margin,
 })
+
+export const keep = (cells: MapRow, at: number, answer: CellAnswer): void => {
+  if (answer.outcome === 'settled') cells.values[at] = answer.value
+  else mark(cells, at, answer.outcome)
+}

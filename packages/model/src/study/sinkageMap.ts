@@ -11,11 +11,12 @@ import {
 } from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 import { type Turf, turfProblems, withSoftness } from '../turf/index.ts'
-import { type Unit, unitQuestionProblems } from '../unit/index.ts'
+import { isCoupled, type Unit, unitQuestionProblems } from '../unit/index.ts'
+import { coupledRows } from './coupledRows.ts'
 import { loneRows } from './loneRows.ts'
 import { type MapQuantity, mapQuantities } from './mapQuantity.ts'
 import { type MapRow, mark, type OutcomeName, outcomeNames } from './mapRow.ts'
-import { unitRows } from './unitRows.ts'
+import { unitCells, unitRows } from './unitRows.ts'
 
 export type MapQuestion = {
   readonly turf: Turf
@@ -97,7 +98,9 @@ export function sinkageMap(question: MapQuestion): SinkageMap {
   const turfAt = (softness: Metres) => atSoftness(turf, softness)
   const fill =
     'unit' in question
-      ? unitRows(question, masses, softnesses, turfAt)
+      ? isCoupled(question)
+        ? coupledRows(unitCells(question, turfAt), masses, softnesses)
+        : unitRows(question, masses, softnesses, turfAt)
       : loneRows(question, masses, softnesses, turfAt)
   for (let row = 0; row < softnesses.length; row++) {
     const cells: MapRow = {

@@ -1,5 +1,6 @@
 import type { RollerOnTurf } from '../contact/index.ts'
 import { increasingRoot } from '../numerics/index.ts'
+import { evenly, lagrange, placeAmong, STENCIL } from './interpolation.ts'
 import { FADED, type InverseTable, inverseTable, MARGIN } from './inverseTable.ts'
 
 /** Tables of one roller for any softness of a map. */
@@ -15,7 +16,6 @@ type Question = {
 /** Anchors lie this far apart in ln softness, knots in ln load: six anchors are then read to about 1e-8. */
 const ANCHOR_STEP = 0.12
 const KNOT_STEP = 0.11
-const STENCIL = 6
 /** A miss this small in ln load is mended along the tangent: that leaves its square. */
 const TANGENT = 1e-5
 
@@ -67,26 +67,6 @@ function startOf(done: readonly (Anchor | undefined)[], knot: number, tangent: n
   return a === undefined ? 3 * d - 3 * c + b : 4 * d - 6 * c + 4 * b - a
 }
 
-/** Weights of the polynomial through 0, 1, … STENCIL − 1, at t. */
-function lagrange(t: number): number[] {
-  return Array.from({ length: STENCIL }, (_, i) => {
-    let weight = 1
-    for (let k = 0; k < STENCIL; k++) if (k !== i) weight *= (t - k) / (i - k)
-    return weight
-  })
-}
-
-function evenly(
-  low: number,
-  high: number,
-  step: number,
-  least: number,
-): { step: number; values: Float64Array } {
-  const count = Math.max(least, Math.ceil((high - low) / step) + 1)
-  const width = (high - low) / (count - 1)
-  return { step: width, values: Float64Array.from({ length: count }, (_, i) => low + i * width) }
-}
-
 /** Every softness tabulated by itself, each search started from the last two. */
 function oneByOne({ rollerAt, lnLow, lnHigh }: Question): SoftnessTables {
   const first = Math.log(1e-3)
@@ -111,7 +91,7 @@ export function softnessTables(question: Question): SoftnessTables {
   const { rollerAt, softnesses, lnLow, lnHigh } = question
   const single = oneByOne(question)
   const lowest = Math.log(Math.min(...softnesses))
-  const anchors = evenly(lowest, Math.log(Math.max(...softnesses)), ANCHOR_STEP, STENCIL)
+  const anchors = evenly(lowest, Math.log(Math.max(...softnesses)), ANCHOR_STEP)
   if (softnesses.length <= anchors.values.length) return single
   const knots = evenly(lnLow - MARGIN, lnHigh + MARGIN, KNOT_STEP, 2)
   const found: (Anchor | undefined)[] = []
@@ -120,12 +100,11 @@ export function softnessTables(question: Question): SoftnessTables {
     found.push(on && anchorAt(on, knots.values, (knot, tangent) => startOf(found, knot, tangent)))
   }
   return softness => {
-    const at = (Math.log(softness) - lowest) / anchors.step
-    const first = Math.min(Math.max(Math.floor(at) - (STENCIL / 2 - 1), 0), found.length - STENCIL)
+    const { first, t } = placeAmong(anchors, Math.log(softness))
     const stencil = found.slice(first, first + STENCIL)
     const whole = stencil.filter(anchor => anchor !== undefined)
     if (whole.length < STENCIL) return single(softness)
-    const weights = lagrange(at - first)
+    const weights = lagrange(t)
     const mixed = (pick: (anchor: Anchor) => Float64Array) =>
       knots.values.map((_, k) => whole.reduce((sum, anchor, i) => sum + weights[i]! * pick(anchor)[k]!, 0))
     const sinkages = mixed(anchor => anchor.lnSinkages)

@@ -14,7 +14,7 @@ import {
 } from '../unit/index.ts'
 import { type InverseTable, readTableAt, type TableReading } from './inverseTable.ts'
 import type { MapQuantity } from './mapQuantity.ts'
-import { lnRange, type MapRow, mark, type RowSolver } from './mapRow.ts'
+import { type CellAnswer, type CellSolver, keep, lnRange, type RowSolver } from './mapRow.ts'
 import { softnessTables } from './softnessTables.ts'
 
 type UnitMapQuestion = {
@@ -107,9 +107,9 @@ export function unitRows(
       return quantity === 'drop' ? drop : unit.benchHeight - drop + left(state.front)
     }
     for (let i = 0; i < balances.length; i++) {
-      if (!stands[i]) mark(cells, i, 'not converged')
-      else if (front && rear && leanOnTables(balances[i]!, front, rear, state)) cells.values[i] = show()
-      else oneByOne({ ...question, unit: units[i]!, turf }, cells, i, pressure)
+      if (stands[i] && front && rear && leanOnTables(balances[i]!, front, rear, state))
+        cells.values[i] = show()
+      else keep(cells, i, cellOf({ ...question, unit: units[i]!, turf }))
     }
   }
 }
@@ -147,24 +147,29 @@ function leftBehind(
   }
 }
 
-/** A cell outside the tables, solved as `settle` would. */
-function oneByOne(
-  question: UnitMapQuestion & { readonly turf: Turf },
-  cells: MapRow,
-  i: number,
-  pressure: (sinkage: number) => number,
-): void {
+/** A cell solved as `settle` would. */
+function cellOf(question: UnitMapQuestion & { readonly turf: Turf }): CellAnswer {
+  const { front, rear } = levelLoads(question.unit)
+  if (!(front > 0 && rear > 0)) return { outcome: 'not converged' }
   const found = findSettled(question)
-  if ('outcome' in found) {
-    mark(cells, i, found.outcome)
-    return
-  }
+  if ('outcome' in found) return { outcome: found.outcome }
   const { drop, unrecovered } = heightsOf(question, found)
-  const shown: Record<MapQuantity, number> = {
-    sinkage: found.front.sinkage,
-    peakPressure: pressure(found.front.sinkage),
-    drop,
-    effectiveHeight: question.unit.benchHeight - drop + unrecovered,
+  const { sinkage } = found.front
+  const shown: Record<MapQuantity, () => number> = {
+    sinkage: () => sinkage,
+    peakPressure: () => curveOf(question.turf.law).pressure(sinkage),
+    drop: () => drop,
+    effectiveHeight: () => question.unit.benchHeight - drop + unrecovered,
   }
-  cells.values[i] = shown[question.quantity]
+  return { outcome: 'settled', value: shown[question.quantity]() }
 }
+
+/** Cells of a unit at a mass of its front roller and a softness. */
+export const unitCells =
+  (question: UnitMapQuestion, turfAt: (softness: number) => Turf | undefined): CellSolver =>
+  (mass, softness) => {
+    const turf = turfAt(softness)
+    if (!turf) return { outcome: 'bottomed out' }
+    const { unit } = question
+    return cellOf({ ...question, unit: { ...unit, frontRoller: { ...unit.frontRoller, mass } }, turf })
+  }

@@ -44,7 +44,12 @@ export type LeaningAxle = {
   readonly momentByLean: number
 }
 
-const { nodes, weights } = gaussLegendre(8)
+/** Along a roller that presses everywhere, and along one whose end may leave the turf. */
+const PRESSING = gaussLegendre(4)
+const LIFTING = gaussLegendre(12)
+/** A lean that takes less than this part of the sinkage at an end is a small one. */
+const SMALL = 0.5
+
 const NOTHING = { lineLoad: 0, load: 0, stiffness: 0 }
 
 /**
@@ -72,6 +77,7 @@ export function leaningAxle({ question, on }: Axle, sinkage: Metres, lean: numbe
     const depth = sinkage + lean * y
     return depth > 0 ? on.at(depth) : NOTHING
   }
+  const { nodes, weights } = (Math.abs(lean) * length) / 2 < SMALL * sinkage ? PRESSING : LIFTING
   let load = 0
   let moment = 0
   let loadByDepth = 0

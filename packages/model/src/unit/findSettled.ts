@@ -181,6 +181,10 @@ function lean(
 const pulls = ({ unit, condition, turf }: UnitQuestion): boolean =>
   condition.kind === 'mowing' && unit.hitchHeight !== undefined && (turf.rebound ?? 1) < 1
 
+/** Whether the rollers hang together in more ways than the lean: then no roller can be tabulated by itself. */
+export const isCoupled = (question: UnitQuestion): boolean =>
+  pulls(question) || balanceOf(question.unit).sideways !== 0
+
 const MOST_ROUNDS = 30
 const STEADY = 1e-13
 

@@ -1,8 +1,9 @@
 export { type Axle, type Axles, axlesOf } from './axle.ts'
 export { type Balance, balanceOf, levelLoads, rearLoad, tiltFor } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
-export { findSettled } from './findSettled.ts'
+export { findSettled, isCoupled } from './findSettled.ts'
 export type { Force } from './forces.ts'
+export { raised } from './raised.ts'
 export {
   type AxleSettled,
   heightsOf,
