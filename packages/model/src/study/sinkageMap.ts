@@ -11,7 +11,7 @@ import {
 } from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 import { type Turf, turfProblems, withSoftness } from '../turf/index.ts'
-import { isCoupled, type Unit, unitQuestionProblems } from '../unit/index.ts'
+import { isCoupled, type Unit, unitQuestionProblems, withBuildUp } from '../unit/index.ts'
 import { coupledRows } from './coupledRows.ts'
 import { loneRows } from './loneRows.ts'
 import { type MapQuantity, mapQuantities } from './mapQuantity.ts'
@@ -87,8 +87,9 @@ function questionProblems(question: MapQuestion): Problem[] {
  * Throws  InputError when unit, turf, condition or an axis make no sense
  * Source  docs/physics.md §3, §4
  */
-export function sinkageMap(question: MapQuestion): SinkageMap {
-  refuse(questionProblems(question))
+export function sinkageMap(asked: MapQuestion): SinkageMap {
+  refuse(questionProblems(asked))
+  const question = 'unit' in asked ? { ...asked, unit: withBuildUp(asked.unit) } : asked
   const { turf, quantity } = question
   const masses = Float64Array.from(question.masses)
   const softnesses = Float64Array.from(question.softnesses)

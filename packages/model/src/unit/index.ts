@@ -3,7 +3,7 @@ export { type Balance, balanceOf, levelLoads, rearLoad, tiltFor } from './balanc
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
 export { findSettled, isCoupled } from './findSettled.ts'
 export type { Force } from './forces.ts'
-export { raised } from './raised.ts'
+export { raised, withBuildUp } from './raised.ts'
 export {
   type AxleSettled,
   heightsOf,

@@ -1,4 +1,5 @@
 import type { Metres } from '../quantities/index.ts'
+import type { Roller } from '../roller/index.ts'
 import type { Unit } from './unit.ts'
 
 /**
@@ -21,4 +22,21 @@ export function raised(unit: Unit, growth: { readonly front: Metres; readonly re
     ...(loads ? { loads: loads.map(lifted) } : {}),
     ...(hitchHeight === undefined ? {} : { hitchHeight: hitchHeight + growth.front }),
   }
+}
+/**
+ * The unit as it stands with what has stuck to its rollers: larger rollers, and the cut raised by
+ * build-up (1 − c/B) at the front and build-up c/B at the rear.
+ *
+ * Source  docs/physics.md §4
+ */
+export function withBuildUp(unit: Unit): Unit {
+  const { frontRoller, rearRoller } = unit
+  const front = frontRoller.buildUp ?? 0
+  const rear = rearRoller.buildUp ?? 0
+  if (front === 0 && rear === 0) return unit
+  const grown = ({ buildUp = 0, ...roller }: Roller): Roller => ({
+    ...roller,
+    diameter: roller.diameter + 2 * buildUp,
+  })
+  return { ...raised(unit, { front, rear }), frontRoller: grown(frontRoller), rearRoller: grown(rearRoller) }
 }

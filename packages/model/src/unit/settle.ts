@@ -21,6 +21,7 @@ import { type Axles, axlesOf } from './axle.ts'
 import { tippingProblems } from './balance.ts'
 import { type Found, findSettled } from './findSettled.ts'
 import { type Force, forcesOn, remainders } from './forces.ts'
+import { withBuildUp } from './raised.ts'
 import { unrecoveredAtEdge } from './track.ts'
 import { partProblems, type Unit } from './unit.ts'
 
@@ -92,7 +93,7 @@ function unitCautions({ unit, condition, balance, turf }: UnitQuestion, height: 
  *   X = x cos θ + (h − R_f) sin θ,  Y = (h − R_f) cos θ − x sin θ
  *   across: ∫ q(z + φ y) y dy over both rollers = Σ N y + Σ (weight across the slope) h
  *   drop = z_f + c sin θ + (h_b − R_f)(1 − cos θ) + φ y;  level: z_f + (z_r − z_f) c/B + φ y
- *   h_e = h_b − drop + depression not yet recovered at the edge (standing: none)
+ *   h_e = h_b + build-up's share − drop + depression not yet recovered at the edge (standing: none)
  *
  * Holds   small leans; the rear roller on fresh turf
  * Sign    drop positive down, pitch positive with the rear deeper, roll with the right side deeper
@@ -106,7 +107,8 @@ export function settle(question: UnitQuestion): Settled {
 }
 
 /** settle for a question known to be sound; a bench height may then lie anywhere, as after a change of roller. */
-export function settleSound(question: UnitQuestion): Settled {
+export function settleSound(asked: UnitQuestion): Settled {
+  const question = { ...asked, unit: withBuildUp(asked.unit) }
   const axles = axlesOf(question)
   const found = findSettled(question, axles)
   return 'outcome' in found ? found : describeSettled(question, axles, found)
