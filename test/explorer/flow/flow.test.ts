@@ -40,7 +40,6 @@ function benchKind(counted: Counted, fine = false): Kind<'bench', object, number
           }
         : { outcome: 'answered', result: `quick ${height}`, cautions: [] }
     },
-    workedOut: () => [],
     section: '',
     check: '',
   }
@@ -57,7 +56,6 @@ const echo: Kind<'echo', { readonly of: string }, unknown, string> = {
   needs: settings => [settings.of],
   input: ({ settings, answers }) => answers[settings.of],
   compute: input => answered(`echo of ${String(input)}`),
-  workedOut: () => [],
   section: '',
   check: '',
 }

@@ -59,7 +59,8 @@ export type Kind<
   refine?(input: Input, onStep: (done: number) => void): Answer<Result>
   /** Buffers of a result that are handed over between threads, not copied. */
   buffers?(result: Result): readonly ArrayBuffer[]
-  workedOut(q: {
+  /** Absent where there is nothing to work out. */
+  workedOut?(q: {
     readonly input: Input
     readonly result: Result
     readonly format: Format

@@ -7,7 +7,7 @@ import { css } from 'lit'
 export const paleStyles = css`
   .pale,
   .pale * {
-    color: var(--ink-3);
+    color: var(--ink-3) !important;
   }
   .pale svg {
     opacity: 0.4;

@@ -18,16 +18,25 @@ export function settledInput(scenario: Scenario): SettledInput {
   return { unit: scenario.unit, turf: presentTurf(scenario), condition: scenario.condition }
 }
 
-const known = new WeakMap<Scenario, Settled>()
+/** Several entries ask for the same unit in one frame: the last few answers are kept. */
+const known = new Map<string, Settled>()
+const MOST_KNOWN = 16
 
-/** The unit of a scenario at rest on its turf. Several entries ask in one frame: worked out once. */
-export function settledOf(scenario: Scenario): Settled {
-  let settled = known.get(scenario)
+/** The unit at rest on its turf. */
+export function settleOnce(input: SettledInput): Settled {
+  const key = JSON.stringify(input)
+  let settled = known.get(key)
   if (!settled) {
-    settled = settle(settledInput(scenario))
-    known.set(scenario, settled)
+    settled = settle(input)
+    known.set(key, settled)
+    const [oldest] = known.keys()
+    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest)
   }
   return settled
+}
+
+export function settledOf(scenario: Scenario): Settled {
+  return settleOnce(settledInput(scenario))
 }
 
 export function failureOf(outcome: BottomedOut | NotConverged): Failure {

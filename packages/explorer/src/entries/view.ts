@@ -41,7 +41,8 @@ export type View<Name extends string = string, Settings extends object = object,
   finding(shown: Shown<Settings, Result>): string | null
   /** Scale, condition, source, and what is invented. */
   note(shown: Shown<Settings, Result>): string | null
-  table(shown: Shown<Settings, Result>): Table | null
+  /** The figure's data; made only when it is asked for. */
+  table?(shown: Shown<Settings, Result>): Table
   choices?(shown: Shown<Settings, Result>): Choices
   draw(shown: Shown<Settings, Result>): TemplateResult
   /** The page invites work on a unit here: the safety cautions stand under it. */

@@ -29,6 +29,8 @@ export class DataTable extends LitElement {
         color: var(--ink);
         border-bottom: 1px solid var(--rule);
         height: calc(var(--row) - 8px);
+        vertical-align: middle;
+        padding: 0 var(--s-2) 0 0;
       }
       td {
         height: calc(var(--row) - 8px);

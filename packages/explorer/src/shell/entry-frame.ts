@@ -221,7 +221,7 @@ export class EntryFrame extends LitElement {
     return html`<div class="head ${state.status === 'failed' ? 'failed' : ''}">
       ${working ? html`<progress class="done" max="1" .value=${state.progress} aria-label=${this.reader.words.entry.working('')}></progress>` : nothing}
       <h2 id="title"><span class="number">${this.number}</span> ${shown ? this.view.title(shown) : this.entry.kind}</h2>
-      <div class="words">${this.stateWords()}${shown ? this.actions(shown) : nothing}</div>
+      <div class="words">${this.stateWords()}${shown ? this.actions() : nothing}</div>
     </div>`
   }
 
@@ -238,16 +238,11 @@ export class EntryFrame extends LitElement {
     return html`<span class="state">${changed ? entry.stillFor(changed) : entry.still}</span>`
   }
 
-  private actions(shown: Shown) {
+  private actions() {
     const { entry } = this.reader.words
-    const lines = this.kind.workedOut({
-      input: this.kind.input({ settings: shown.settings, scenario: shown.scenario, answers: {} }),
-      result: shown.result,
-      format: this.reader.format,
-    })
     return html`
-      ${this.view.table(shown) ? this.fold('table', entry.asTable) : nothing}
-      ${lines.length > 0 ? this.fold('worked out', entry.workedOut) : nothing}
+      ${this.view.table ? this.fold('table', entry.asTable) : nothing}
+      ${this.kind.workedOut ? this.fold('worked out', entry.workedOut) : nothing}
     `
   }
 
@@ -278,11 +273,12 @@ export class EntryFrame extends LitElement {
   }
 
   private folded(shown: Shown) {
-    const table = this.open === 'table' ? this.view.table(shown) : null
+    const table = this.open === 'table' ? this.view.table?.(shown) : undefined
     if (table) return html`<data-table class="folded" .table=${table}></data-table>`
-    if (this.open !== 'worked out') return nothing
+    const { workedOut } = this.kind
+    if (this.open !== 'worked out' || !workedOut) return nothing
     const input = this.kind.input({ settings: shown.settings, scenario: shown.scenario, answers: {} })
-    const lines = this.kind.workedOut({ input, result: shown.result, format: this.reader.format })
+    const lines = workedOut({ input, result: shown.result, format: this.reader.format })
     return html`<worked-out
       class="folded"
       .lines=${lines}
@@ -304,7 +300,7 @@ export class EntryFrame extends LitElement {
   private foot(shown: Shown | null) {
     const note = shown && this.view.note(shown)
     const words = this.first
-      ? html`<div class="words">${this.stateWords()}${shown ? [this.choices(shown), this.actions(shown)] : nothing}</div>`
+      ? html`<div class="words">${this.stateWords()}${shown ? [this.choices(shown), this.actions()] : nothing}</div>`
       : nothing
     if (!note && !this.first) return nothing
     return html`<div class="foot ${this.first ? 'first' : ''}">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`

@@ -56,6 +56,7 @@ export class RunningHead extends LitElement {
         min-height: var(--target);
         padding: 0;
         max-width: 100%;
+        field-sizing: content;
       }
       @media print {
         .words {

@@ -134,6 +134,10 @@ export class SwardBook extends LitElement {
     this.compute()
   }
 
+  override updated(): void {
+    if (this.session) document.title = `${bookOf(this.session).title} \u00b7 Swardsink`
+  }
+
   /** Every change comes through here: what depends on it is worked out before this returns. */
   private change(session: Session): void {
     if (session === this.session) return

@@ -72,7 +72,8 @@ export class SwardPage extends LitElement {
         font-size: var(--t-note);
       }
       .safety p {
-        max-width: 60rem;
+        max-width: 62rem;
+        text-wrap: pretty;
       }
       @media (min-width: 48rem) {
         .row.even {

@@ -3,6 +3,11 @@ import type { WorkedLine } from '../book/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 
+/** An equation is written on one line, W_f for W with the letter f below it. */
+function withSubscripts(equation: string) {
+  return equation.split(/_(\w+)/).map((part, i) => (i % 2 === 1 ? html`<sub>${part}</sub>` : part))
+}
+
 /** How an entry is worked out: the equations, the values put in, where they are written down and what checks them. */
 export class WorkedOut extends LitElement {
   static override properties = {
@@ -29,6 +34,10 @@ export class WorkedOut extends LitElement {
       .equation {
         font-style: italic;
       }
+      sub {
+        font-size: 0.8em;
+        line-height: 0;
+      }
       p {
         margin-top: var(--s-3);
         color: var(--ink-2);
@@ -47,7 +56,7 @@ export class WorkedOut extends LitElement {
     return html`<dl>${this.lines.map(
       ({ what, equation, filled }) => html`
         <dt>${workings[what] ?? what}</dt>
-        <dd class="equation">${equation}</dd>
+        <dd class="equation">${withSubscripts(equation)}</dd>
         <dd>${filled}</dd>
       `,
     )}</dl>

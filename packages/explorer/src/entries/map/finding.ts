@@ -1,5 +1,5 @@
-import { type MapQuantity, type Scenario, sinkageMap } from '@swardsink/model'
-import { settledInput } from '../settled.ts'
+import { softnessOf } from '@swardsink/model'
+import { presentTurf } from '../../book/index.ts'
 import type { Shown } from '../view.ts'
 import type { MapResult, MapSettings } from './kind.ts'
 import { SHOWN_AS, valueHere } from './kind.ts'
@@ -14,27 +14,35 @@ export type Span = {
   readonly bottomsFrom: number | null
 }
 
-/** How far the shown quantity reaches over the map, along both lines through the case in hand. */
-export function spanOf(map: MapResult, scenario: Scenario, quantity: MapQuantity): Span {
-  const asked = settledInput(scenario)
-  const { masses, softnesses } = map
-  const along = (masses: ArrayLike<number>, softnesses: ArrayLike<number>) =>
-    sinkageMap({ ...asked, masses, softnesses, quantity }).values
-  const here = scenario.turfs[scenario.turf]
-  const [light = Number.NaN, heavy = Number.NaN] = along(
-    [masses[0] ?? 0, masses.at(-1) ?? 0],
-    [here?.law && 'softness' in here.law ? here.law.softness : (softnesses[0] ?? 0)],
-  )
-  const column = along([scenario.unit.frontRoller.mass], softnesses)
-  const firm = column[0] ?? Number.NaN
-  const last = column.findLastIndex(value => Number.isFinite(value))
-  const soft = column[last] ?? Number.NaN
+/** Where a value lies among those of an axis: the place before it, and how far on it is to the next, 0 to 1. */
+function placeOn(axis: Float64Array, value: number): { readonly at: number; readonly on: number } {
+  const last = axis.length - 1
+  const next = axis.findIndex(other => other > value)
+  const at = Math.min(last - 1, next < 0 ? last : Math.max(0, next - 1))
+  const [low = 0, high = 1] = [axis[at], axis[at + 1]]
+  return { at, on: Math.min(1, Math.max(0, (value - low) / (high - low))) }
+}
+
+/** How far the shown quantity reaches over the map, along both lines through the case in hand, read off the map. */
+export function spanOf(map: MapResult, here: { readonly mass: number; readonly softness: number }): Span {
+  const { masses, softnesses, values } = map
+  const width = masses.length
+  const column = placeOn(masses, here.mass)
+  const row = placeOn(softnesses, here.softness)
+  const between = (first: number, step: number, on: number): number => {
+    const [from = Number.NaN, to = Number.NaN] = [values[first], values[first + step]]
+    return on === 0 ? from : from + on * (to - from)
+  }
+  const atMass = (r: number): number => between(r * width + column.at, 1, column.on)
+  const atSoftness = (c: number): number => between(row.at * width + c, width, row.on)
+  let last = softnesses.length - 1
+  while (last > 0 && !Number.isFinite(atMass(last))) last--
   const ends = (low: number, high: number): Ends | null =>
     Number.isFinite(low) && Number.isFinite(high) ? { low, high } : null
   return {
-    byMass: ends(light, heavy),
-    bySoftness: ends(firm, soft),
-    bottomsFrom: last < column.length - 1 ? (softnesses[last + 1] ?? null) : null,
+    byMass: ends(atSoftness(0), atSoftness(width - 1)),
+    bySoftness: ends(atMass(0), atMass(last)),
+    bottomsFrom: last < softnesses.length - 1 ? (softnesses[last + 1] ?? null) : null,
   }
 }
 
@@ -49,7 +57,10 @@ export function mapFinding({
   const { quantity } = settings
   const shown = SHOWN_AS[quantity]
   if (valueHere(scenario, quantity) === null) return words.map.noneHere
-  const { byMass, bySoftness, bottomsFrom } = spanOf(result, scenario, quantity)
+  const { byMass, bySoftness, bottomsFrom } = spanOf(result, {
+    mass: scenario.unit.frontRoller.mass,
+    softness: softnessOf(presentTurf(scenario).law),
+  })
   if (!byMass || !bySoftness) return null
   const low = format(result.masses[0] ?? 0, 'mass')
   const high = format(result.masses.at(-1) ?? 0, 'mass')

@@ -31,7 +31,7 @@ export const SHOWN_AS: Readonly<Record<MapQuantity, QuantityName>> = {
 
 /** What fits in a frame. A row under grooves costs ten times one under a smooth roller, a column next to nothing. */
 const DRAFT_MASSES = 48
-const DRAFT_SOFTNESSES = { smooth: 48, grooved: 16 }
+const DRAFT_SOFTNESSES = { smooth: 48, grooved: 12 }
 const FINE_CELLS = 200
 /** The fine map is worked out in so many slices of softness, to say how far it has come. */
 const SLICES = 10

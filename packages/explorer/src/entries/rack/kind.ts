@@ -1,6 +1,6 @@
-import { type ComparedRoller, compareRollers, type Roller, settle } from '@swardsink/model'
+import { type Caution, type ComparedRoller, compareRollers, type Roller } from '@swardsink/model'
 import type { Kind } from '../../book/index.ts'
-import { answer, type SettledInput, settledInput } from '../settled.ts'
+import { answer, type SettledInput, settledInput, settleOnce } from '../settled.ts'
 
 export const RACK_COLUMNS = [
   'mass',
@@ -25,6 +25,25 @@ export type ComparedSettled = Extract<ComparedRoller, { outcome: 'settled' }>
 
 export const isSettled = (row: ComparedRoller): row is ComparedSettled => row.outcome === 'settled'
 
+/** What settle calls the roller that is compared. */
+const COMPARED = 'front roller'
+
+/** One caution of a kind for all the rollers it is about, with the worst value, and what hangs on the unit itself. */
+function rackCautions(rows: RackResult, ofFitted: readonly Caution[]): readonly Caution[] {
+  const found = new Map<Caution['kind'], { readonly worst: Caution; readonly names: readonly string[] }>()
+  for (const row of rows) {
+    for (const caution of row.cautions.filter(({ where }) => where === COMPARED)) {
+      const { worst, names } = found.get(caution.kind) ?? { worst: caution, names: [] }
+      const worse = (caution.value ?? 0) > (worst.value ?? 0) ? caution : worst
+      found.set(caution.kind, { worst: worse, names: [...names, row.name] })
+    }
+  }
+  return [
+    ...[...found.values()].map(({ worst, names }) => ({ ...worst, where: names.join(', ') })),
+    ...ofFitted.filter(({ where }) => where !== COMPARED),
+  ]
+}
+
 /** Every roller of the rack on this unit, one after the other, and the bench height that makes up for it. */
 export const rack: Kind<'rack', RackSettings, RackInput, RackResult> = {
   kind: 'rack',
@@ -41,7 +60,7 @@ export const rack: Kind<'rack', RackSettings, RackInput, RackResult> = {
   }),
   compute: ({ unit, turf, condition, rollers, effectiveHeight }) =>
     answer(() => {
-      const fitted = settle({ unit, turf, condition })
+      const fitted = settleOnce({ unit, turf, condition })
       if (fitted.outcome !== 'settled') return fitted
       const result = compareRollers({
         unit,
@@ -50,7 +69,7 @@ export const rack: Kind<'rack', RackSettings, RackInput, RackResult> = {
         condition,
         ...(effectiveHeight === null ? {} : { effectiveHeight }),
       })
-      return { result, cautions: fitted.cautions }
+      return { result, cautions: rackCautions(result, fitted.cautions) }
     }),
   workedOut({ input, result, format }) {
     const other = result.filter(isSettled).find(row => !row.fitted && row.benchHeight !== null)

@@ -25,9 +25,6 @@ export const rackStyles = css`
   th[scope='row'] .word {
     margin-left: var(--s-2);
   }
-  td.relief {
-    color: var(--ink-2);
-  }
   tr.fitted > * {
     font-weight: var(--weight-strong);
   }
@@ -65,9 +62,11 @@ export const rackStyles = css`
   td.plot {
     padding: 0;
     height: var(--row);
+    position: relative;
   }
-  td.plot svg {
-    display: block;
+  tbody td.plot svg {
+    position: absolute;
+    inset: 0;
   }
   tfoot td {
     border: 0;

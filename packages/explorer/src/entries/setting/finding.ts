@@ -1,7 +1,7 @@
-import { GRAVITY, type Scenario, type SettledUnit, settle } from '@swardsink/model'
+import { GRAVITY, type Scenario, type SettledUnit } from '@swardsink/model'
 import { presentTurf, scalesOf } from '../../book/index.ts'
 import type { Reader } from '../../words/index.ts'
-import { settledInput, settledOf } from '../settled.ts'
+import { settledInput, settledOf, settleOnce } from '../settled.ts'
 
 function frontRoller({ front }: SettledUnit, scenario: Scenario, { words, format }: Reader): string {
   const { surface } = scenario.unit.frontRoller
@@ -33,7 +33,7 @@ function weighed({ front }: SettledUnit, scenario: Scenario, { words, format }: 
 function condition(settled: SettledUnit, scenario: Scenario, { words, format }: Reader): string | null {
   const walkingPace = 1.2
   const standing = scenario.condition.kind === 'standing'
-  const other = settle({
+  const other = settleOnce({
     ...settledInput(scenario),
     condition: standing ? { kind: 'mowing', speed: walkingPace } : { kind: 'standing' },
   })

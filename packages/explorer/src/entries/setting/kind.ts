@@ -16,7 +16,6 @@ export const setting: Kind<'setting', SettingSettings, null, null> = {
   needs: () => [],
   input: () => null,
   compute: () => ({ outcome: 'answered', result: null, cautions: [] }),
-  workedOut: () => [],
   section: '§1',
   check: 'test/explorer/book/settables.test.ts',
 }

@@ -10,7 +10,6 @@ export const settingView: View<'setting', SettingSettings, null> = {
   title: ({ settings, reader }) => reader.words.setting.titles[subjectOf(settings.of)] ?? '',
   finding: ({ settings, scenario, reader }) => settingFinding(settings.of, scenario, reader),
   note: () => null,
-  table: () => null,
   draw: ({ settings, now, held, reader }) =>
     html`<setting-list .names=${settings.of} .scenario=${now} .held=${held} .reader=${reader}></setting-list>`,
 }

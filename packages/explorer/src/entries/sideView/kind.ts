@@ -1,6 +1,6 @@
-import { GRAVITY, pressureAt, type SettledUnit, settle, softnessOf } from '@swardsink/model'
+import { GRAVITY, pressureAt, type SettledUnit, softnessOf } from '@swardsink/model'
 import { type Kind, scalesOf, settable } from '../../book/index.ts'
-import { answer, type SettledInput, settledInput } from '../settled.ts'
+import { answer, type SettledInput, settledInput, settleOnce } from '../settled.ts'
 
 export type Exaggeration = (typeof EXAGGERATIONS)[number]
 export type SideViewSettings = {
@@ -28,7 +28,7 @@ export const sideView: Kind<'sideView', SideViewSettings, SettledInput, SettledU
   input: ({ scenario }) => settledInput(scenario),
   compute: input =>
     answer(() => {
-      const settled = settle(input)
+      const settled = settleOnce(input)
       return settled.outcome === 'settled' ? { result: settled, cautions: settled.cautions } : settled
     }),
   workedOut({ input, result, format }) {

@@ -1,6 +1,6 @@
-import { type Scenario, settle } from '@swardsink/model'
+import type { Scenario } from '@swardsink/model'
 import type { Kind } from '../../book/index.ts'
-import { answer, type SettledInput, settledInput } from '../settled.ts'
+import { answer, type SettledInput, settledInput, settleOnce } from '../settled.ts'
 import { namesIn } from './prose.ts'
 import { isValueName, type LiveValue, liveValue } from './values.ts'
 
@@ -29,7 +29,7 @@ export const text: Kind<'text', TextSettings, TextInput, TextResult> = {
   compute: ({ names, scenario, settled: input }) =>
     answer<TextResult>(() => {
       if (names.length === 0) return { result: {}, cautions: [] }
-      const settled = settle(input)
+      const settled = settleOnce(input)
       if (settled.outcome !== 'settled') return settled
       const result = Object.fromEntries(
         names.flatMap(name => {
@@ -39,7 +39,6 @@ export const text: Kind<'text', TextSettings, TextInput, TextResult> = {
       )
       return { result, cautions: [] }
     }),
-  workedOut: () => [],
   section: '§4',
   check: 'test/model/unit/settle.test.ts',
 }

@@ -3,12 +3,11 @@ import {
   type QuantityName,
   type Scenario,
   type SettledUnit,
-  settle,
   softnessOf,
   withSoftness,
 } from '@swardsink/model'
 import { settable } from '../../book/index.ts'
-import type { SettledInput } from '../settled.ts'
+import { type SettledInput, settleOnce } from '../settled.ts'
 
 export type LiveValue = {
   readonly quantity: QuantityName
@@ -23,7 +22,7 @@ type Ask = {
 }
 
 function dropWith(input: SettledInput): number | null {
-  const settled = settle(input)
+  const settled = settleOnce(input)
   return settled.outcome === 'settled' ? settled.drop.middle : null
 }
 

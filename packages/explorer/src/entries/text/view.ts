@@ -65,6 +65,5 @@ export const textView: View<'text', TextSettings, TextResult> = {
   title: ({ reader }) => reader.words.text.title,
   finding: () => null,
   note: () => null,
-  table: () => null,
   draw: shown => html`<text-entry .shown=${shown}></text-entry>`,
 }
