@@ -2,9 +2,9 @@ export { type AcrossGrooves, acrossGrooves } from './acrossGrooves.ts'
 export type { Arc } from './arc.ts'
 export { type Condition, conditionProblems } from './condition.ts'
 export { meanMatDepth } from './hangingMat.ts'
+export { type Headland, type HeadlandQuestion, headland } from './headland.ts'
 export {
   type ContactQuestion,
-  contactProblems,
   describePressing,
   findPressing,
   type Loaded,
@@ -14,3 +14,4 @@ export {
   press,
 } from './press.ts'
 export { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
+export { type RollingQuestion, type RollingSettled, rollingAtSpeed } from './rollingAtSpeed.ts'

@@ -1,5 +1,5 @@
 export { type Axle, type Axles, axlesOf } from './axle.ts'
-export { type Balance, balanceOf, levelLoads, rearLoad, tiltFor } from './balance.ts'
+export { type Balance, balanceOf, levelLoads, rearLoad } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
 export { findSettled, isCoupled } from './findSettled.ts'
 export type { Force } from './forces.ts'
