@@ -8,11 +8,17 @@ export {
   type Arc,
   acrossGrooves,
   type Condition,
+  type Headland,
+  type HeadlandQuestion,
+  headland,
   type Loaded,
   loadAt,
   type Pressed,
   type PressedSettled,
   press,
+  type RollingQuestion,
+  type RollingSettled,
+  rollingAtSpeed,
 } from './contact/index.ts'
 // quantities: what a number means, and the words for what is wrong with one
 export {

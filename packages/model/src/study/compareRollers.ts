@@ -1,4 +1,4 @@
-import type { Arc, Condition, PressedSettled } from '../contact/index.ts'
+import { type Arc, type Condition, type Headland, headland, type PressedSettled } from '../contact/index.ts'
 import {
   type BottomedOut,
   describe,
@@ -23,6 +23,8 @@ export type CompareQuestion = {
   readonly effectiveHeight?: Metres
   /** Which roller is changed; 'front' unless given. */
   readonly position?: Position
+  /** Radius of a headland turn: adds how far each roller slides on it. */
+  readonly headlandRadius?: Metres
   readonly arc?: Arc
 }
 
@@ -45,6 +47,8 @@ type Compared = Pick<
   readonly benchHeight: Metres | null
   /** What the adjuster must raise the edge by, from the old setting. */
   readonly benchChange: Metres | null
+  /** On the headland turn, where one is asked for. */
+  readonly sliding?: Headland
   readonly cautions: SettledUnit['cautions']
 }
 
@@ -55,13 +59,16 @@ export type ComparedRoller = {
 } & (Compared | BottomedOut | NotConverged)
 
 function questionProblems(question: CompareQuestion): Problem[] {
-  const { rollers, effectiveHeight, position } = question
+  const { rollers, effectiveHeight, position, headlandRadius } = question
   const names = Object.keys(rollers)
   return [
     ...unitQuestionProblems(question),
     ...(names.length === 0 ? [{ path: 'rollers', expected: 'at least one roller', received: 'none' }] : []),
     ...names.flatMap(name => rollerProblems(rollers[name]!, `rollers.${name}`)),
     ...(effectiveHeight === undefined ? [] : numberProblem(effectiveHeight, 'effectiveHeight', 'height')),
+    ...(headlandRadius === undefined
+      ? []
+      : numberProblem(headlandRadius, 'headlandRadius', 'place', { above: 0 })),
     ...(position === undefined || position === 'front' || position === 'rear'
       ? []
       : [{ path: 'position', expected: 'one of front, rear', received: describe(position) }]),
@@ -81,7 +88,7 @@ function questionProblems(question: CompareQuestion): Problem[] {
  */
 export function compareRollers(question: CompareQuestion): ComparedRoller[] {
   refuse(questionProblems(question))
-  const { unit, rollers, turf, condition, position = 'front', arc } = question
+  const { unit, rollers, turf, condition, position = 'front', headlandRadius: radius, arc } = question
   const shared = { turf, condition, ...(arc ? { arc } : {}) }
   const fittedRoller = rollerAt(unit, position)
   const fitted = settleSound({ unit, ...shared })
@@ -114,6 +121,7 @@ export function compareRollers(question: CompareQuestion): ComparedRoller[] {
       relief,
       grooveFloor,
       accuracy,
+      ...(radius === undefined ? {} : { sliding: headland({ roller, load: changed.load, radius }) }),
       cautions: settled.cautions,
     }
   })
