@@ -142,6 +142,8 @@ export const english = {
       `the height of the centre of gravity is not given; the front axle’s, ${value}, is taken.`,
     'rear roller on fresh turf': () =>
       'the rear roller is taken to run on fresh turf, though it follows the front one: it sinks a little otherwise.',
+    'in a track': () =>
+      'it runs in a track that was pressed before; how that ends sideways, and how grooves lie in it on turf that spreads load, is an estimate.',
     'cuts into the turf': ({ value }: CautionValues) =>
       `the cutting edge stands at ${value}, at or below the turf’s surface: it would scalp.`,
   } as Readonly<Record<string, (values: CautionValues) => string>>,

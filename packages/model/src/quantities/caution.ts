@@ -47,6 +47,11 @@ export const cautionWords = {
     say: () =>
       'the rear roller is taken to run on fresh turf, though it follows the front roller: it sinks a little otherwise',
   },
+  'in a track': {
+    quantity: 'ratio',
+    say: () =>
+      'it runs in a track that was pressed before; how that ends sideways, and how grooves lie in it on turf that spreads load, is an estimate',
+  },
   'cuts into the turf': {
     quantity: 'height',
     say: value => `the cutting edge stands at ${value}, at or below the turf surface: it would scalp`,
