@@ -216,7 +216,7 @@ describe('the first page', () => {
   it('shows how each number is worked out, and the figure as a table', async () => {
     const { entry } = await openFirstPage(browser, served.address)
     await entry('sideView').getByRole('button', { name: 'How this is worked out' }).click()
-    expect(await textOf(entry('sideView'))).toContain('h_e = h_b − drop')
+    expect(await textOf(entry('sideView'))).toContain('h e = h b − drop')
     await entry('sideView').getByRole('button', { name: 'As a table' }).click()
     expect(await textOf(entry('sideView'))).toContain('load on the rear roller')
     await entry('map').getByRole('button', { name: 'As a table' }).click()

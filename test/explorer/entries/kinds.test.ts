@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { sinkageMap } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
 import { fieldsOf } from '../../../packages/explorer/src/book/fields.ts'
@@ -54,6 +54,14 @@ describe('the kinds of entry', () => {
     for (const entry of book.pages.flatMap(page => page.entries)) {
       const kind = kinds.find(({ kind }) => kind === entry.kind)
       expect(kind?.problems(entry.settings, scenario)).toEqual([])
+    }
+  })
+
+  it('rest on sections of the physics, and on checks, that are there', () => {
+    const physics = readFileSync(new URL('docs/physics.md', root), 'utf8')
+    for (const { section, check } of kinds) {
+      expect(physics).toContain(`\n## ${section.replace('§', '')}.`)
+      expect(existsSync(new URL(check, root))).toBe(true)
     }
   })
 })

@@ -85,7 +85,8 @@ export class EntryFrame extends LitElement {
         margin-bottom: 0;
       }
       @media (min-width: 79rem) {
-        .foot.first {
+        .first .cautions,
+        .first .foot {
           max-width: calc((100% - var(--gap)) * 0.6735);
         }
       }
@@ -132,7 +133,8 @@ export class EntryFrame extends LitElement {
         padding: var(--s-6) 0;
       }
       @media print {
-        .words {
+        .words,
+        .choices {
           display: none;
         }
       }
@@ -203,7 +205,7 @@ export class EntryFrame extends LitElement {
     const shown = this.shown
     const { state } = this
     const finding = shown && !this.view.saysFinding ? this.view.finding(shown) : null
-    return html`<section aria-labelledby="title">
+    return html`<section class=${this.first ? 'first' : ''} aria-labelledby="title">
       ${this.first || this.view.untitled ? html`<h2 class="unseen" id="title">${this.number} ${shown && this.view.title(shown)}</h2>` : this.head(shown)}
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
       ${shown && !this.first ? this.choices(shown) : nothing}
@@ -303,7 +305,7 @@ export class EntryFrame extends LitElement {
       ? html`<div class="words">${this.stateWords()}${shown ? [this.choices(shown), this.actions()] : nothing}</div>`
       : nothing
     if (!note && !this.first) return nothing
-    return html`<div class="foot ${this.first ? 'first' : ''}">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`
+    return html`<div class="foot">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`
   }
 }
 

@@ -162,6 +162,8 @@ export const english = {
     bench: 'set on the bench',
     cut: 'cut here',
     sinks: (drop: string) => `The rollers sink, and the cutting edge goes down with them: ${drop}.`,
+    sinksAndRecovers: ({ drop, unrecovered, lost }: Values<'drop' | 'unrecovered' | 'lost'>) =>
+      `The edge goes down ${drop} with the rollers, but turf still pressed down by ${unrecovered} passes under it: it cuts ${lost} lower than set.`,
     rises: (by: string) => `The turf has not come back when the edge passes: it cuts ${by} higher than set.`,
     condition: { standing: 'Standing.', mowing: (speed: string) => `Mowing at ${speed}.` },
     scale: (times: number) =>

@@ -143,5 +143,5 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
     ]
   },
   section: '§3',
-  check: 'test/model/study/sinkageMap.test.ts',
+  check: 'test/explorer/entries/kinds.test.ts',
 }

@@ -90,5 +90,5 @@ export const rack: Kind<'rack', RackSettings, RackInput, RackResult> = {
     ]
   },
   section: '§4',
-  check: 'test/model/study/compareRollers.test.ts',
+  check: 'test/model/reference/twoRollers.test.ts',
 }

@@ -51,6 +51,11 @@ export const rackStyles = css`
     color: var(--ink);
     font-weight: var(--weight-strong);
   }
+  @media print {
+    th[scope='row'] .word {
+      display: none;
+    }
+  }
   .plot-head {
     width: 20rem;
     min-width: 14rem;

@@ -17,5 +17,5 @@ export const setting: Kind<'setting', SettingSettings, null, null> = {
   input: () => null,
   compute: () => ({ outcome: 'answered', result: null, cautions: [] }),
   section: '§1',
-  check: 'test/explorer/book/settables.test.ts',
+  check: 'test/explorer/book/session.test.ts',
 }

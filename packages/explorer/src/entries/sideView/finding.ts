@@ -5,5 +5,12 @@ import type { SideViewSettings } from './kind.ts'
 export function sideViewFinding({ result, scenario, reader }: Shown<SideViewSettings, SettledUnit>): string {
   const { words, format } = reader
   const lost = scenario.unit.benchHeight - result.effectiveHeight.middle
-  return lost >= 0 ? words.sideView.sinks(format(lost, 'drop')) : words.sideView.rises(format(-lost, 'drop'))
+  if (lost < 0) return words.sideView.rises(format(-lost, 'drop'))
+  const [down, nothing] = [format(result.unrecovered, 'drop'), format(0, 'drop')]
+  if (down === nothing) return words.sideView.sinks(format(lost, 'drop'))
+  return words.sideView.sinksAndRecovers({
+    drop: format(result.drop.middle, 'drop'),
+    unrecovered: down,
+    lost: format(lost, 'drop'),
+  })
 }

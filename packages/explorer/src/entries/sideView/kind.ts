@@ -69,5 +69,5 @@ export const sideView: Kind<'sideView', SideViewSettings, SettledInput, SettledU
     ]
   },
   section: '§4',
-  check: 'test/model/unit/settle.test.ts',
+  check: 'test/model/reference/twoRollers.test.ts',
 }

@@ -40,5 +40,5 @@ export const text: Kind<'text', TextSettings, TextInput, TextResult> = {
       return { result, cautions: [] }
     }),
   section: '§4',
-  check: 'test/model/unit/settle.test.ts',
+  check: 'test/model/reference/twoRollers.test.ts',
 }
