@@ -3,7 +3,7 @@ import type { Metres } from '../quantities/index.ts'
 import { type GroovedSurface, isGrooved, type Surface } from '../roller/index.ts'
 import { type Curve, curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { newPeriod, period } from './gapKernel.ts'
-import { panelBelow, thetaOfPole } from './matReach.ts'
+import { panelBelow, pieceBelow, thetaOfPole } from './matReach.ts'
 
 /** A mat at rest in mid-gap is followed down to this y: 1e-13 of the sinkage. */
 const FOLLOWED = 30
@@ -28,7 +28,8 @@ function hangingMat(
   let top = y
   while (top > 0) {
     const length = Math.min(panelBelow(top, y - top, poleTheta), y / steps)
-    const bottom = top - length > Number.EPSILON * y ? top - length : 0
+    const end = pieceBelow(curve, turning, top, top - length)
+    const bottom = end > Number.EPSILON * y ? end : 0
     for (let i = 0; i < nodes.length; i++) {
       const theta = bottom + (top - bottom) * nodes[i]!
       const by = 2 * turning * Math.sinh(theta / 2) ** 2

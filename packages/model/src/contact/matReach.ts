@@ -40,6 +40,25 @@ export function panelBelow(theta: number, below: number, poleTheta: number): num
   return Math.min(theta, longest, BY_POLE * (poleTheta - theta))
 }
 
+/** A break nearer than this below the top of a panel, relative, is that top. */
+const SAME = 1e-12
+/** Panel of a law that is not of one piece: what bends it may lie nearer the axis than what bends a power law. */
+const SHORT = 1
+
+/** Where the panel below θ ends, for a law with breaks: at the next one, or a short panel on. */
+export function pieceBelow(curve: Curve, turning: number, top: number, bottom: number): number {
+  const { breaks } = curve
+  if (!breaks) return bottom
+  let end = Math.max(bottom, top - SHORT)
+  for (let i = breaks.length - 1; i >= 0 && breaks[i]! > turning; i--) {
+    const theta = Math.acosh(breaks[i]! / turning)
+    if (theta >= top * (1 - SAME)) continue
+    end = Math.max(end, theta)
+    break
+  }
+  return end
+}
+
 /** θ at which the mat would lie at the pole of the law. */
 export const thetaOfPole = (curve: Curve, turning: number): number =>
   curve.pole === Number.POSITIVE_INFINITY ? Number.POSITIVE_INFINITY : Math.acosh(curve.pole / turning)
@@ -78,8 +97,8 @@ function farFromTurning(curve: Curve, sinkage: number, turning: number, y: numbe
   let sumByTurning = 0
   let top = whole
   while (top > 0) {
-    const length = panelBelow(top, whole - top, poleTheta)
-    const bottom = top - length
+    const bottom = pieceBelow(curve, turning, top, top - panelBelow(top, whole - top, poleTheta))
+    const length = top - bottom
     for (let i = 0; i < POINTS; i++) {
       const growth = Math.exp((bottom + length * nodes[i]!) / 2)
       const half = (growth - 1 / growth) / 2
@@ -113,8 +132,8 @@ export function matReach(curve: Curve, shear: number, sinkage: number, y: number
   const by = 2 * turning * half * half
   out.turning = turning
   out.work = curve.workBetween(turning, by)
-  // close to the pole of a locking law the panels in θ shrink towards it; those in t do not
-  if (y < NEAR && curve.pole - sinkage > by) nearTurning(curve, turning, by, out)
+  // close to the pole of a locking law the panels in θ shrink towards it, and stop at breaks; those in t do not
+  if (y < NEAR && !curve.breaks && curve.pole - sinkage > by) nearTurning(curve, turning, by, out)
   else farFromTurning(curve, sinkage, turning, y, out)
   const scale = Math.sqrt(shear / 2)
   out.reach *= scale

@@ -1,6 +1,7 @@
 import type { Curve } from '../turf/index.ts'
 import type { ArcShape } from './arc.ts'
 import { arcNodes } from './arcNodes.ts'
+import { type UnderArc, underArcByPressure, underArcInPieces } from './underArc.ts'
 
 /** One side of the contact of a smooth roller, per length of roller. */
 export type Side = {
@@ -17,6 +18,7 @@ export type Side = {
 const NOTHING: Side = { load: 0, slope: 0, reach: 0, edgeForce: 0 }
 const MOST_TURNS = 60
 const CLOSE = 4 * Number.EPSILON
+const pieces: UnderArc = { load: 0, slope: 0 }
 
 /**
  * Sinkage at which turf that carries shear leaves the arc tangentially.
@@ -70,6 +72,56 @@ export const trailingOnParabola = (leading: Side, rebound: number): Side => {
   }
 }
 
+function inPieces(
+  curve: Curve,
+  R: number,
+  arc: ArcShape,
+  rebound: number,
+  sinkage: number,
+  reach: number,
+  leaving: number,
+): UnderArc {
+  if (curve.pressureBreaks) underArcByPressure(curve, arc, R, rebound, sinkage, reach, leaving, pieces)
+  else underArcInPieces(curve, arc, R, rebound, sinkage, reach, leaving > 0, pieces)
+  return pieces
+}
+
+/** As underArcInPieces, for a law smooth all along. */
+function ofOnePiece(
+  curve: Curve,
+  R: number,
+  arc: ArcShape,
+  rebound: number,
+  sinkage: number,
+  reach: number,
+  spreads: boolean,
+): UnderArc {
+  const closed =
+    arc.name === 'parabola' ? (curve.underParabola?.(sinkage, reach, R) ?? Number.NaN) : Number.NaN
+  const { places, weights } = arcNodes(sinkage / curve.pole)
+  const isClosed = !Number.isNaN(closed)
+  let carried = 0
+  let stiff = 0
+  for (let i = 0; i < places.length; i++) {
+    const height = arc.height(reach * places[i]!, R)
+    const depth = sinkage - height / rebound
+    if (depth <= 0) continue
+    const weight = weights[i]!
+    if (spreads) {
+      stiff += weight * curve.slope(depth)
+      if (!isClosed) carried += weight * curve.pressure(depth)
+    } else {
+      // p′ may be singular at the end of the arc: the integral is taken by parts
+      const pressure = curve.pressure(depth)
+      carried += weight * pressure
+      stiff += weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
+    }
+  }
+  pieces.load = isClosed ? closed : carried * reach
+  pieces.slope = spreads ? stiff * reach : (stiff * reach) / sinkage
+  return pieces
+}
+
 /**
  * Load on one side of a smooth roller: the leading side (rebound 1) or the side that unloads behind it.
  *
@@ -96,29 +148,11 @@ export function smoothSide(
   const edgeSlope = spreads ? Math.sqrt((2 * rebound * curve.work(leaving)) / G) : 0
   const reach = spreads ? arc.reachOfSlope(edgeSlope, R) : arc.reach(rebound * sinkage, R)
 
-  const closed =
-    arc.name === 'parabola' ? (curve.underParabola?.(sinkage, reach, R) ?? Number.NaN) : Number.NaN
-  const { places, weights } = arcNodes(sinkage / curve.pole)
-  const isClosed = !Number.isNaN(closed)
-  let carried = 0
-  let stiff = 0
-  for (let i = 0; i < places.length; i++) {
-    const height = arc.height(reach * places[i]!, R)
-    const depth = sinkage - height / rebound
-    if (depth <= 0) continue
-    const weight = weights[i]!
-    if (spreads) {
-      stiff += weight * curve.slope(depth)
-      if (!isClosed) carried += weight * curve.pressure(depth)
-    } else {
-      // p′ may be singular at the end of the arc: the integral is taken by parts
-      const pressure = curve.pressure(depth)
-      carried += weight * pressure
-      stiff += weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
-    }
-  }
-  const under = isClosed ? closed : carried * reach
-  if (!spreads) return { load: under, slope: (stiff * reach) / sinkage, reach, edgeForce: 0 }
+  const under =
+    curve.pressureBreaks || curve.breaks
+      ? inPieces(curve, radius, arc, rebound, sinkage, reach, leaving)
+      : ofOnePiece(curve, radius, arc, rebound, sinkage, reach, spreads)
+  if (!spreads) return { load: under.load, slope: under.slope, reach, edgeForce: 0 }
 
   const pressure = curve.pressure(leaving)
   const steepening = steepeningOf(arc, edgeSlope * edgeSlope)
@@ -126,8 +160,8 @@ export function smoothSide(
   const reachGain = (R / steepening) * slopeGain
   const leavingGain = 1 / (1 + (R * pressure) / (G * steepening))
   return {
-    load: under + G * edgeSlope,
-    slope: stiff * reach + (pressure * reachGain + G * slopeGain) * leavingGain,
+    load: under.load + G * edgeSlope,
+    slope: under.slope + (pressure * reachGain + G * slopeGain) * leavingGain,
     reach,
     edgeForce: G * edgeSlope,
   }

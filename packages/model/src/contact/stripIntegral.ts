@@ -19,20 +19,16 @@ export type GrooveKinks = {
 /** A floor met within this of the groove's depth, relative, is met at once: the mat hardly carries to mid-gap. */
 const AT_ONCE = 1e-9
 
-export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks {
+export const grooveKinks = (curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks =>
+  withCorners(kinksOfPitch(curve, shear, surface), curve.corners ?? [])
+
+function kinksOfPitch(curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks {
   const { depth } = surface
   const half = (surface.pitch - surface.land) / 2
   if (shear === 0) return { at: depth < curve.limit ? [depth] : [], touchFrom: depth }
-  const restReach = curve.restReach
-  // restReach grows with sinkage as z^((1−n)/2): the kink is where it reaches mid-gap
-  let leavesRest = 0
-  if (restReach) {
-    const atFloor = restReach(depth, shear)
-    const doubled = restReach(2 * depth, shear)
-    leavesRest = depth * (half / atFloor) ** (Math.LN2 / Math.log(doubled / atFloor))
-    // the floor is met while the mid-gap mat is still at rest
-    if (leavesRest >= depth) return { at: [depth], touchFrom: depth }
-  }
+  // the floor is met while the mid-gap mat is still at rest
+  if (curve.restReach && curve.restReach(depth, shear) <= half) return { at: [depth], touchFrom: depth }
+  const leavesRest = curve.restReach ? whereReached(curve.restReach, shear, half, depth) : 0
   const rests = leavesRest > 0 ? [leavesRest] : []
   const never = { at: rests, touchFrom: Number.POSITIVE_INFINITY }
   if (depth >= curve.limit) return never
@@ -58,6 +54,34 @@ export function grooveKinks(curve: Curve, shear: number, surface: GroovedSurface
   const touchFrom = depth + Math.exp(touch.at)
   return { at: [...rests, touchFrom], touchFrom }
 }
+
+const MOST_TURNS = 40
+/** On ln z. */
+const CLOSE = 1e-12
+
+/** Sinkage at which a mat's reach of rest is half the gap, by the secant in logarithms: straight for a power law. */
+function whereReached(
+  reach: NonNullable<Curve['restReach']>,
+  shear: number,
+  half: number,
+  depth: number,
+): number {
+  let x = Math.log(depth)
+  let miss = Math.log(reach(depth, shear) / half)
+  let next = x - Math.LN2
+  for (let turn = 0; turn < MOST_TURNS && Math.abs(next - x) > CLOSE; turn++) {
+    const after = Math.log(reach(Math.exp(next), shear) / half)
+    const slope = (after - miss) / (next - x)
+    x = next
+    miss = after
+    next = x - miss / slope
+  }
+  return Math.exp(next)
+}
+
+/** Sinkages at which a strip is split: the kinks of the pitch, and the corners of the law. */
+const withCorners = (kinks: GrooveKinks, corners: readonly number[]): GrooveKinks =>
+  corners.length === 0 ? kinks : { ...kinks, at: [...kinks.at, ...corners].sort((a, b) => a - b) }
 
 /** How deep the groove is at x, and how that grows: constant under a parabola; two circles on one axis draw apart. */
 function localDepth(
@@ -140,7 +164,7 @@ export function stripIntegral(
   }
   // every panel is graded towards its outer end: a kink may lie so near the rim that the next panel inwards still
   // sees pressure vanish like a power
-  const { places, weights } = arcNodes(sinkage / curve.pole)
+  const { places, weights } = arcNodes(curve.corners ? 0 : sinkage / curve.pole)
   const panel = (from: number, to: number) => {
     for (let i = 0; i < places.length; i++) add(from + (to - from) * places[i]!, (to - from) * weights[i]!)
   }

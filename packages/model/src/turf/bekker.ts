@@ -1,6 +1,6 @@
 import { type Metres, numberProblem, refuse } from '../quantities/index.ts'
+import { lawProblems } from './law.ts'
 import { REFERENCE_PRESSURE } from './laws/lawKind.ts'
-import { power } from './laws/power.ts'
 import type { Turf } from './turf.ts'
 
 /**
@@ -31,6 +31,6 @@ export function turfFromBekker(soil: {
     softness: (REFERENCE_PRESSURE / (kc / width + kPhi)) ** (1 / exponent),
     exponent,
   } as const
-  refuse(power.problems(law, 'law'))
+  refuse(lawProblems(law, 'law'))
   return { law, spread: 0 }
 }

@@ -6,7 +6,7 @@ import {
   type Problem,
   refuse,
 } from '../quantities/index.ts'
-import type { Curve, LawKind } from './laws/lawKind.ts'
+import type { Curve, Inside, LawKind } from './laws/lawKind.ts'
 import { laws, type PressureLaw } from './laws/laws.ts'
 
 /** The entry of a law in the list. The cast is the one place where name and law type are joined. */
@@ -21,11 +21,11 @@ export function lawProblems(law: PressureLaw, path: string): Problem[] {
         received: describe(law?.kind),
       },
     ]
-  return kindOf(law).problems(law, path)
+  return kindOf(law).problems(law, path, inside)
 }
 
 /** A law with its numbers put in, for kernels: unchecked. */
-export const curveOf = (law: PressureLaw): Curve => kindOf(law).curve(law)
+export const curveOf = (law: PressureLaw): Curve => kindOf(law).curve(law, inside)
 
 const checked = (law: PressureLaw): Curve => {
   refuse(lawProblems(law, 'law'))
@@ -83,8 +83,16 @@ export const workTo = (law: PressureLaw, sinkage: Metres): number =>
   checkedSinkage(law, sinkage).work(sinkage)
 
 /** Softness of a law: sinkage of a wide flat plate at 10 kPa, m. */
-export const softnessOf = (law: PressureLaw): Metres => kindOf(law).softness(law)
+export const softnessOf = (law: PressureLaw): Metres => kindOf(law).softness(law, inside)
+
+/** The law in which every pressure stands at `factor` times the depth, unchecked. */
+export const stretched = (law: PressureLaw, factor: number): PressureLaw =>
+  kindOf(law).stretched(law, factor, inside)
 
 /** The same law at another softness, unchecked; other parameters are kept. */
-export const lawWithSoftness = (law: PressureLaw, softness: Metres): PressureLaw =>
-  kindOf(law).withSoftness(law, softness)
+export function lawWithSoftness(law: PressureLaw, softness: Metres): PressureLaw {
+  const { withSoftness } = kindOf(law)
+  return withSoftness ? withSoftness(law, softness) : stretched(law, softness / softnessOf(law))
+}
+
+const inside: Inside = { curve: curveOf, problems: lawProblems, softness: softnessOf, stretched }

@@ -1,4 +1,5 @@
 import type { Metres, Pascals, Problem, QuantityName } from '../../quantities/index.ts'
+import type { PressureLaw } from './laws.ts'
 
 /** The pressure at which softness is told: a wide flat plate sinks by the softness at 10 kPa. */
 export const REFERENCE_PRESSURE: Pascals = 10e3
@@ -33,12 +34,44 @@ export type Curve = {
   readonly restReach?: (sinkage: number, shear: number) => number
   /** Closed form of the far part of a hanging mat, where there is one: fills value and slope. */
   readonly farMat?: (from: number, to: number, turning: number, out: FarMat) => void
+  /**
+   * Depths, ascending, at which a quadrature over depth is split. Given, if only as an empty list, for a law that is
+   * not of one piece: panels between the splits are then kept short.
+   */
+  readonly breaks?: readonly number[]
+  /** The breaks at which the slope jumps or turns sharply: a strip of a grooved roller is split at them too. */
+  readonly corners?: readonly number[]
+  /**
+   * Given where z(p) is explicit and p(z) is not: an arc is then integrated over pressure, split at these pressures.
+   */
+  readonly pressureBreaks?: readonly number[]
+  /** p and p′ at many depths at once, for laws that are dear to ask one by one. */
+  readonly column?: Column
+  /** How near a sinkage lies to locking, 0 to 1; absent: sinkage/pole. */
+  readonly partOfPole?: (sinkage: number) => number
+  /** Pressure up to which the law was measured or checked; absent: everywhere. */
+  readonly knownTo?: Pascals
 }
+
+export type Column = (
+  depths: Float64Array,
+  count: number,
+  pressures: Float64Array,
+  slopes: Float64Array,
+) => void
 
 /** ∫ du/√(Φ(u) − Φ(u_m)) between two depths well below the turning point, and its slope against Φ(u_m). */
 export type FarMat = { value: number; slope: number }
 
-type Parameter = { readonly name: string; readonly quantity: QuantityName; readonly symbol: string }
+export type Parameter = { readonly name: string; readonly quantity: QuantityName; readonly symbol: string }
+
+/** The list of laws as seen by a law that holds others. */
+export type Inside = {
+  readonly curve: (law: PressureLaw) => Curve
+  readonly problems: (law: PressureLaw, path: string) => Problem[]
+  readonly softness: (law: PressureLaw) => Metres
+  readonly stretched: (law: PressureLaw, factor: number) => PressureLaw
+}
 
 /** One law of pressure against sinkage: what a file in this folder supplies. */
 export type LawKind<Law extends { readonly kind: string }> = {
@@ -46,9 +79,17 @@ export type LawKind<Law extends { readonly kind: string }> = {
   readonly equation: string
   readonly source: string
   readonly parameters: readonly Parameter[]
-  readonly problems: (law: Law, path: string) => Problem[]
-  readonly curve: (law: Law) => Curve
-  readonly softness: (law: Law) => Metres
-  /** The same law at another softness: other parameters kept. */
-  readonly withSoftness: (law: Law, softness: Metres) => Law
+  /** Names under which other laws stand inside it. */
+  readonly layers?: readonly string[]
+  /** A list of rows of numbers. */
+  readonly table?: { readonly name: string; readonly columns: readonly Parameter[] }
+  /** Told by an expression of the reader's own; made by formulaLaw. */
+  readonly written?: true
+  readonly problems: (law: Law, path: string, inside: Inside) => Problem[]
+  readonly curve: (law: Law, inside: Inside) => Curve
+  readonly softness: (law: Law, inside: Inside) => Metres
+  /** The same law at another softness: other parameters kept; absent: the law is stretched in depth. */
+  readonly withSoftness?: (law: Law, softness: Metres) => Law
+  /** The law in which every pressure stands at this many times the depth. */
+  readonly stretched: (law: Law, factor: number, inside: Inside) => Law
 }

@@ -18,6 +18,7 @@ export const linear: LawKind<LinearLaw> = {
   problems: (law, path) => numberProblem(law.softness, `${path}.softness`, 'softness', { above: 0 }),
   softness: law => law.softness,
   withSoftness: (law, softness) => ({ ...law, softness }),
+  stretched: (law, factor) => ({ ...law, softness: factor * law.softness }),
   curve: ({ softness }) => {
     const k = REFERENCE_PRESSURE / softness
     return {

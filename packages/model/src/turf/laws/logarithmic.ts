@@ -35,6 +35,11 @@ export const logarithmic: LawKind<LogarithmicLaw> = {
   ],
   softness: law => law.softness,
   withSoftness: (law, softness) => ({ ...law, softness }),
+  stretched: (law, factor) => ({
+    ...law,
+    softness: factor * law.softness,
+    lockingDepth: factor * law.lockingDepth,
+  }),
   curve: ({ softness: s, lockingDepth: H }) => {
     const M = -REFERENCE_PRESSURE / Math.log1p(-s / H)
     return {

@@ -38,6 +38,7 @@ export const power: LawKind<PowerLaw> = {
   ],
   softness: law => law.softness,
   withSoftness: (law, softness) => ({ ...law, softness }),
+  stretched: (law, factor) => ({ ...law, softness: factor * law.softness }),
   curve: ({ softness: s, exponent: n }) => {
     const k = REFERENCE_PRESSURE
     const Cn = beta(0.5, n + 1) / 2

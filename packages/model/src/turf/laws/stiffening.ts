@@ -35,6 +35,11 @@ export const stiffening: LawKind<StiffeningLaw> = {
   ],
   softness: law => law.softness,
   withSoftness: (law, softness) => ({ ...law, softness }),
+  stretched: (law, factor) => ({
+    ...law,
+    softness: factor * law.softness,
+    lockingDepth: factor * law.lockingDepth,
+  }),
   curve: ({ softness: s, lockingDepth: H }) => {
     const k = (REFERENCE_PRESSURE * (1 - s / H)) / s
     return {
