@@ -143,6 +143,26 @@ describe('the flow of answers', () => {
     expect(flow.stateOf('a').resultFor?.condition.kind).toBe('mowing')
   })
 
+  it('keeps the draft as it is, and says why, when the worker cannot go on', () => {
+    const { flow, jobs } = openWith([benchKind({ computed: 0 }, true)])
+    flow.update([entry('a', 'bench')], scenario)
+    jobs[0]?.onAnswer({ outcome: 'no answer', why: { kind: 'worker', message: 'refused' }, cautions: [] })
+    expect(flow.stateOf('a')).toMatchObject({
+      status: 'failed',
+      result: 'quick 0.0034',
+      stale: false,
+      failure: { kind: 'worker' },
+    })
+  })
+
+  it('keeps what an answer was worked out from beside it', () => {
+    const { flow } = openWith([benchKind({ computed: 0 })])
+    flow.update([entry('a', 'bench')], scenario)
+    expect(flow.stateOf('a').input).toBe(3.4e-3)
+    flow.update([entry('a', 'bench')], benchAt(0.02))
+    expect(flow.stateOf('a').input).toBe(3.4e-3)
+  })
+
   it('keeps the draft when the reader does not want to wait', () => {
     const { flow, jobs, dropped } = openWith([benchKind({ computed: 0 }, true)])
     flow.update([entry('a', 'bench')], scenario)

@@ -1,7 +1,6 @@
 export { forget, keep, kept, type Store } from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
 export type { Fields } from './fields.ts'
-export { isRecord } from './fields.ts'
 export { canRedo, canUndo } from './history.ts'
 export { type Answer, type Failure, type Kind, type Kinds, kindsByName, type WorkedLine } from './kind.ts'
 export { readLink, scenarioLink } from './link.ts'
@@ -23,6 +22,6 @@ export {
   stepForward,
 } from './session.ts'
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
-export { setQuantity, settable, settables } from './settables.ts'
+export { settable, settables } from './settables.ts'
 export { presentTurf } from './turfSettables.ts'
 export { scalesOf } from './unitSettables.ts'

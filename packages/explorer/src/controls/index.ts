@@ -1,7 +1,5 @@
 export { type Announcement, type Announcements, announce, listen } from './announce.ts'
 export { paleStyles } from './paleStyles.ts'
-export { isUnfinished, readNumber } from './readNumber.ts'
-export { refusalSentence } from './refusalSentence.ts'
 export { printed, stepped } from './stepping.ts'
 export { watchWidth } from './watchWidth.ts'
 

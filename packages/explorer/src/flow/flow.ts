@@ -1,4 +1,4 @@
-import type { Problem, Scenario } from '@swardsink/model'
+import type { Caution, Problem, Scenario } from '@swardsink/model'
 import type { Answer, Entry, Failure, Kind, Kinds } from '../book/index.ts'
 import { workingOrder } from './order.ts'
 import { EMPTY, type EntryState } from './state.ts'
@@ -25,6 +25,17 @@ export type Flow = {
 }
 
 type Kept = { readonly key: string; readonly ticket: number; readonly state: EntryState }
+type Asked = {
+  readonly id: string
+  readonly key: string
+  readonly input: unknown
+  readonly scenario: Scenario
+}
+type Working = {
+  readonly kind: Kind
+  readonly scenario: Scenario
+  readonly answers: Readonly<Record<string, unknown>>
+}
 
 export function openFlow(q: {
   readonly kinds: Kinds
@@ -38,7 +49,8 @@ export function openFlow(q: {
   /** What was last asked: entries that read a late answer are worked out again with it. */
   let again: () => void = () => {}
 
-  function fail(id: string, key: string, failure: Failure, cautions: EntryState['cautions'] = []): void {
+  function fail(asked: Pick<Asked, 'id' | 'key'>, failure: Failure, cautions: readonly Caution[] = []): void {
+    const { id, key } = asked
     const last = records.get(id)?.state ?? EMPTY
     refiner.drop(id)
     records.set(id, {
@@ -56,21 +68,22 @@ export function openFlow(q: {
     })
   }
 
-  function take(id: string, key: string, answer: Answer<unknown>, scenario: Scenario, more: boolean): number {
+  function take(asked: Asked, answer: Answer<unknown>, draft: boolean): void {
     if (answer.outcome === 'no answer') {
-      fail(id, key, answer.why, answer.cautions)
-      return tickets
+      fail(asked, answer.why, answer.cautions)
+      return
     }
     const ticket = ++tickets
-    records.set(id, {
-      key,
+    records.set(asked.id, {
+      key: asked.key,
       ticket,
       state: {
-        status: more ? 'working' : 'done',
+        status: draft ? 'working' : 'done',
         result: answer.result,
-        resultFor: scenario,
+        input: asked.input,
+        resultFor: asked.scenario,
         stale: false,
-        draft: more,
+        draft,
         cautions: answer.cautions,
         waitsFor: [],
         failure: null,
@@ -78,36 +91,49 @@ export function openFlow(q: {
         edition: ticket,
       },
     })
-    return ticket
   }
 
-  function refineLater(entry: Entry, kind: Kind, input: unknown, key: string, scenario: Scenario): void {
-    const ticket = records.get(entry.id)?.ticket
-    const current = () => records.get(entry.id)?.ticket === ticket
+  /** The draft is right for the values that stand, only coarse: it stays as it is when nothing finer comes. */
+  function keepDraft(id: string, failure: Failure): void {
+    const record = records.get(id)
+    if (record) records.set(id, { ...record, state: { ...record.state, status: 'failed', failure } })
+  }
+
+  function refineLater(asked: Asked, kind: string): void {
+    const { id } = asked
+    const ticket = records.get(id)?.ticket
+    /** Null once the entry has been asked something else: what comes then is late, and dropped. */
+    const current = (): Kept | null => {
+      const record = records.get(id)
+      return record?.ticket === ticket ? (record ?? null) : null
+    }
     refiner.refine({
-      id: entry.id,
-      kind: kind.kind,
-      input,
+      id,
+      kind,
+      input: asked.input,
       onProgress(done) {
-        const record = records.get(entry.id)
-        if (!record || !current()) return
-        records.set(entry.id, { ...record, state: { ...record.state, progress: done } })
+        const record = current()
+        if (!record) return
+        records.set(id, { ...record, state: { ...record.state, progress: done } })
         onLater()
       },
       onAnswer(answer) {
-        // A late answer is dropped: the entry has been asked something else meanwhile.
-        if (!current()) return
-        take(entry.id, key, answer, records.get(entry.id)?.state.resultFor ?? scenario, false)
+        const record = current()
+        if (!record) return
+        const scenario = record.state.resultFor ?? asked.scenario
+        if (answer.outcome === 'no answer' && answer.why.kind === 'worker') keepDraft(id, answer.why)
+        else take({ ...asked, scenario }, answer, false)
         again()
         onLater()
       },
     })
   }
 
-  function work(entry: Entry, kind: Kind, scenario: Scenario, answers: Record<string, unknown>): void {
+  function work(entry: Entry, { kind, scenario, answers }: Working): void {
     const problems: readonly Problem[] = kind.problems(entry.settings, scenario)
     if (problems.length > 0) {
-      fail(entry.id, `problems ${JSON.stringify(problems)}`, { kind: 'problems', problems })
+      const key = `problems ${JSON.stringify(problems)}`
+      fail({ id: entry.id, key }, { kind: 'problems', problems })
       return
     }
     const input = kind.input({ settings: entry.settings, scenario, answers })
@@ -119,11 +145,9 @@ export function openFlow(q: {
         records.set(entry.id, { ...last, state: { ...last.state, resultFor: scenario } })
       return
     }
-    const more = kind.refine !== undefined
-    take(entry.id, key, kind.compute(input), scenario, more)
-    if (more && records.get(entry.id)?.state.status === 'working') {
-      refineLater(entry, kind, input, key, scenario)
-    }
+    const asked = { id: entry.id, key, input, scenario }
+    take(asked, kind.compute(input), kind.refine !== undefined)
+    if (records.get(entry.id)?.state.status === 'working') refineLater(asked, kind.kind)
   }
 
   const flow: Flow = {
@@ -142,7 +166,7 @@ export function openFlow(q: {
       for (const id of rings) {
         const received = (needs.get(id) ?? []).join(', ')
         const problem = { path: id, expected: 'entries that do not need each other', received }
-        fail(id, 'ring', { kind: 'problems', problems: [problem] })
+        fail({ id, key: 'ring' }, { kind: 'problems', problems: [problem] })
       }
       const answers: Record<string, unknown> = {}
       for (const id of order) {
@@ -166,7 +190,7 @@ export function openFlow(q: {
           })
           continue
         }
-        work(entry, kind, scenario, answers)
+        work(entry, { kind, scenario, answers })
         const state = records.get(id)?.state
         if (state && (state.status === 'done' || state.status === 'working')) answers[id] = state.result
       }

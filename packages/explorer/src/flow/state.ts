@@ -6,6 +6,8 @@ export type EntryState = {
   readonly status: 'waiting' | 'working' | 'done' | 'failed'
   /** The last good answer; kept while a newer one is being worked out, or cannot be. */
   readonly result: unknown
+  /** What the last good answer was worked out from. */
+  readonly input: unknown
   /** The scenario the last good answer is for. */
   readonly resultFor: Scenario | null
   /** The answer shown is not for the values that now stand. */
@@ -25,6 +27,7 @@ export type EntryState = {
 export const EMPTY: EntryState = {
   status: 'waiting',
   result: null,
+  input: null,
   resultFor: null,
   stale: false,
   draft: false,

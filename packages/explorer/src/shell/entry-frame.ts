@@ -1,11 +1,12 @@
 import type { Scenario } from '@swardsink/model'
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { Entry, Held, Kind } from '../book/index.ts'
 import { announce, paleStyles } from '../controls/index.ts'
 import type { Shown, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import { cautionSentence, type Reader } from '../words/index.ts'
+import { entryFrameStyles } from './entryFrameStyles.ts'
 import { failureSentence } from './failureSentence.ts'
 import { whatChanged } from './whatChanged.ts'
 import './data-table.ts'
@@ -29,117 +30,7 @@ export class EntryFrame extends LitElement {
     open: { state: true },
     seconds: { state: true },
   }
-  static override styles = [
-    sharedStyles,
-    paleStyles,
-    css`
-      :host {
-        display: block;
-        min-width: 0;
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 0 var(--s-4);
-        border-top: 1px solid var(--rule);
-        padding-top: var(--s-3);
-        position: relative;
-      }
-      .head.plain {
-        border: 0;
-        padding: 0;
-      }
-      .head.failed {
-        border-top: 3px solid var(--caution);
-      }
-      .done {
-        position: absolute;
-        top: -1px;
-        left: 0;
-        width: 100%;
-        height: 3px;
-        appearance: none;
-        border: 0;
-        background: none;
-      }
-      .done::-webkit-progress-bar {
-        background: none;
-      }
-      .done::-webkit-progress-value {
-        background: var(--ink);
-      }
-      .done::-moz-progress-bar {
-        background: var(--ink);
-      }
-      .choices {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 0 var(--s-3);
-        font-size: var(--t-note);
-        color: var(--ink-2);
-        margin-bottom: var(--s-2);
-      }
-      .words .choices {
-        margin-bottom: 0;
-      }
-      @media (min-width: 79rem) {
-        .first .cautions,
-        .first .foot {
-          max-width: calc((100% - var(--gap)) * 0.6735);
-        }
-      }
-      .words {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--s-4);
-        margin-left: auto;
-        align-items: baseline;
-      }
-      .state {
-        font-size: var(--t-note);
-        color: var(--ink-2);
-      }
-      .finding {
-        margin: var(--s-1) 0 var(--s-4);
-        line-height: 1.45;
-      }
-      .foot {
-        margin-top: var(--s-2);
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--s-1) var(--s-6);
-        justify-content: space-between;
-        align-items: baseline;
-      }
-      .cautions {
-        list-style: none;
-        margin-top: var(--s-3);
-        display: grid;
-        gap: var(--s-1);
-      }
-      .cautions li {
-        max-width: none;
-      }
-      .note {
-        flex: 1 1 18rem;
-      }
-      .folded {
-        margin-top: var(--s-4);
-      }
-      .empty {
-        color: var(--ink-2);
-        padding: var(--s-6) 0;
-      }
-      @media print {
-        .words,
-        .choices {
-          display: none;
-        }
-      }
-    `,
-  ]
+  static override styles = [sharedStyles, paleStyles, entryFrameStyles]
 
   declare entry: Entry
   declare kind: Kind
@@ -279,8 +170,7 @@ export class EntryFrame extends LitElement {
     if (table) return html`<data-table class="folded" .table=${table}></data-table>`
     const { workedOut } = this.kind
     if (this.open !== 'worked out' || !workedOut) return nothing
-    const input = this.kind.input({ settings: shown.settings, scenario: shown.scenario, answers: {} })
-    const lines = workedOut({ input, result: shown.result, format: this.reader.format })
+    const lines = workedOut({ input: this.state.input, result: shown.result, format: this.reader.format })
     return html`<worked-out
       class="folded"
       .lines=${lines}

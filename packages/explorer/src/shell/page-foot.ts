@@ -83,13 +83,17 @@ export class PageFoot extends LitElement {
         <p class="note">${this.keeps ? page.kept : page.notKept}</p>
         <div class="words">
           <button class="word" ?disabled=${!this.changed} @click=${() => announceReader(this, 'restore')}>${page.restore}</button>
-          <a href=${this.link}>${page.link}</a>
+          <a href=${this.link} @click=${this.linked}>${page.link}</a>
           <button class="word" @click=${() => announceReader(this, 'save')}>${page.saveFile}</button>
           <label class="word open">${page.openFile}<input type="file" accept=".json" @change=${this.opened}></label>
         </div>
         <p class="note" role="status">${this.said}</p>
       </section>
     </footer>`
+  }
+
+  private linked(): void {
+    this.said = this.reader.words.page.linked
   }
 
   private opened(event: Event): void {

@@ -15,8 +15,6 @@ export const english = {
 
   page: {
     of: (total: number) => `of ${total}`,
-    page: 'Page',
-    pages: 'Pages of this book',
     atHand: 'Always at hand',
     units: 'Units',
     unitSystems: { metric: 'mm, kg', US: 'in, lb' },
@@ -58,10 +56,7 @@ export const english = {
     waiting: (names: readonly string[]) => `waits for ${joined.format(names)}`,
     still: 'still for the values before',
     stillFor: ({ was, now }: Values<'was' | 'now'>) => `still for ${was}; now ${now}`,
-    noAnswer: 'no answer',
-    caution: 'caution',
     cautions: 'Cautions',
-    broken: 'This entry could not be drawn.',
   },
 
   settables: {
@@ -93,9 +88,6 @@ export const english = {
   } as Readonly<Record<string, string>>,
 
   control: {
-    none: 'none here',
-    usual: 'Thick: the usual range.',
-    beyond: 'beyond the line',
     line: (name: string) => `${name}, on the line`,
   },
 
@@ -140,8 +132,6 @@ export const english = {
       `the sinkage is ${value} of the locking depth; beyond ${limit} the answer hangs on that depth alone.`,
     'height not given': ({ value }: CautionValues) =>
       `the height of the centre of gravity is not given; the front axle’s, ${value}, is taken.`,
-    'rear roller on fresh turf': () =>
-      'the rear roller is taken to run on fresh turf, though it follows the front one: it sinks a little otherwise.',
     'in a track': () =>
       'it runs in a track that was pressed before; how that ends sideways, and how grooves lie in it on turf that spreads load, is an estimate.',
     'cuts into the turf': ({ value }: CautionValues) =>
@@ -173,9 +163,6 @@ export const english = {
     invented: 'Unit and green are invented, Ellerby Hollow Turf School.',
     heights: 'Heights',
     factor: (times: number) => `×${times}`,
-    summary: ({ front, rear, bench, cut }: Values<'front' | 'rear' | 'bench' | 'cut'>) =>
-      `Cutting unit from the side on turf. Front roller ${front}, rear roller ${rear}; the edge is set ${bench} above the bench and cuts at ${cut}.`,
-    sinkage: ({ load, sinkage }: Values<'load' | 'sinkage'>) => `presses with ${load} and sinks ${sinkage}`,
     table: {
       caption: 'Loads and heights',
       quantity: 'quantity',
@@ -276,8 +263,6 @@ export const english = {
 
   workings: {
     weight: 'Weights share out between the axles by the balance of moments',
-    level: 'Level, the front roller would carry',
-    stiffness: 'Stiffness of fresh turf, from its softness at 10 kPa',
     lowestPressure: 'Pressure at the lowest line of the front roller',
     balance: 'It sinks until the turf carries it: mean pressure times contact length is the load per length',
     drop: 'The edge lies between the axles and goes down with both; the tilt adds the last of it',
@@ -285,7 +270,6 @@ export const english = {
     sweep: 'Every point of the map is this balance solved for another mass and softness',
     hold: 'Bench height that holds the wanted cut, with that roller fitted',
     adjust: 'From the old setting the adjuster gives',
-    more: 'The same unit is settled again with one value changed',
   } as Readonly<Record<string, string>>,
 
   /** What the figures say inside themselves. */

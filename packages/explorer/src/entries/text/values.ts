@@ -62,8 +62,6 @@ const computed: Readonly<Record<string, Ask>> = {
   },
 }
 
-export const computedNames: readonly string[] = Object.keys(computed)
-
 export function isValueName(name: string): boolean {
   return Object.hasOwn(computed, name) || settable(name)?.kind === 'quantity'
 }
