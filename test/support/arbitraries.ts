@@ -24,6 +24,9 @@ export const laws: fc.Arbitrary<PressureLaw> = fc.oneof(
     .map(([softness, over, kind]): PressureLaw => ({ kind, softness, lockingDepth: softness * over })),
 )
 
+/** A part of one: none, all, or between. */
+const parts = fc.oneof(fc.constant(0), fc.constant(1), between(0.001, 1))
+
 /** Laws that answer any load: no locking depth. */
 export const openLaws = laws.filter(law => law.kind === 'linear' || law.kind === 'power')
 
@@ -32,7 +35,13 @@ export const turfOn = (
   spread: fc.Arbitrary<number> = fc.oneof(fc.constant(0), across(0.1 * mm, 8 * mm)),
 ): fc.Arbitrary<Turf> =>
   fc
-    .record({ law, spread, rebound: between(0, 1), part: between(0, 1), recoveryTime: between(0, 5) })
+    .record({
+      law,
+      spread,
+      rebound: parts,
+      part: parts,
+      recoveryTime: fc.oneof(fc.constant(0), across(0.01, 10)),
+    })
     .map(({ part, ...turf }) => ({ ...turf, lasting: part * (1 - turf.rebound) }))
 
 export const turfs = turfOn(laws)
