@@ -13,5 +13,9 @@ export {
   type PressedSettled,
   press,
 } from './press.ts'
+export { type Pass, type Passes, type PassesQuestion, repeatedPasses } from './repeatedPasses.ts'
 export { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 export { type RollingQuestion, type RollingSettled, rollingAtSpeed } from './rollingAtSpeed.ts'
+export { describeOnTrack, type RollerOnTrack, rollerOnTrack, type TrackPressing } from './rollerOnTrack.ts'
+export { trackBehind } from './trackBehind.ts'
+export type { Track } from './trackCurve.ts'

@@ -115,29 +115,28 @@ function firstGuess({ roller, turf }: ContactQuestion, load: Newtons): Metres {
   return ((3 * load) / (4 * k * roller.length * Math.sqrt(2 * R))) ** (2 / 3)
 }
 
-/** The pressing that carries a load, searched in logarithms; unchecked. */
-export function findPressing(
+/** The pressing that carries a load, searched in the logarithm of the depth it is pressed by; unchecked. */
+export function findPressing<Found extends Pressing = Pressing>(
   question: ContactQuestion,
   load: Newtons,
   where = 'roller',
-  on: RollerOnTurf = rollerOnTurf(question),
-): Pressing | BottomedOut | NotConverged {
-  let pressing: Pressing | undefined
+  on: RollerOnTurf<Found> = rollerOnTurf(question) as RollerOnTurf<Found>,
+): Found | BottomedOut | NotConverged {
+  const { from = 0, limit: deepest } = on
+  let pressing: Found | undefined
   const root = increasingRoot({
     evaluate: x => {
-      pressing = on.at(Math.exp(x))
-      return {
-        value: Math.log(pressing.load / load),
-        slope: (pressing.stiffness * pressing.sinkage) / pressing.load,
-      }
+      const by = Math.exp(x)
+      pressing = on.at(from + by)
+      return { value: Math.log(pressing.load / load), slope: (pressing.stiffness * by) / pressing.load }
     },
-    start: Math.log(Math.min(firstGuess(question, load), on.limit / 2)),
+    start: Math.log(Math.min(firstGuess(question, load), (deepest - from) / 2)),
     tolerance: BALANCED,
-    ...(Number.isFinite(on.limit) ? { high: Math.log(on.limit) } : {}),
+    ...(Number.isFinite(deepest) ? { high: Math.log(deepest - from) } : {}),
   })
   if (root.outcome === 'converged' && pressing) return pressing
   const { pole, limit } = curveOf(question.turf.law)
-  if (root.outcome === 'beyond' && on.limit === limit)
+  if (root.outcome === 'beyond' && deepest === limit)
     return { outcome: 'bottomed out', where, load, lockingDepth: pole, cautions: [] }
   return {
     outcome: 'not converged',

@@ -25,12 +25,14 @@ export type Pressing = {
 }
 
 /** One roller on one turf, its constants worked out once. */
-export type RollerOnTurf = {
+export type RollerOnTurf<Pressed extends Pressing = Pressing> = {
+  /** Sinkage at which the roller begins to carry; 0 unless given: on fresh turf at once. */
+  readonly from?: number
   /** Greatest sinkage that is answered. */
   readonly limit: number
   /** Sinkage at which the groove floor is first touched: load then goes as its root; Infinity when never. */
   readonly touchFrom: number
-  readonly at: (sinkage: number) => Pressing
+  readonly at: (sinkage: number) => Pressed
 }
 
 type Question = {

@@ -42,11 +42,6 @@ export const cautionWords = {
     quantity: 'height',
     say: value => `the height of the centre of gravity is not given; the front axle's, ${value}, is taken`,
   },
-  'rear roller on fresh turf': {
-    quantity: 'ratio',
-    say: () =>
-      'the rear roller is taken to run on fresh turf, though it follows the front roller: it sinks a little otherwise',
-  },
   'in a track': {
     quantity: 'ratio',
     say: () =>

@@ -2,7 +2,6 @@ import type { Arc, Condition } from '../contact/index.ts'
 import { isGrooved } from '../roller/index.ts'
 import { curveOf, type Turf } from '../turf/index.ts'
 import {
-  axlesOf,
   type Balance,
   balanceOf,
   findSettled,
@@ -12,10 +11,10 @@ import {
   type Unit,
   unrecoveredAtEdge,
 } from '../unit/index.ts'
+import { type AxleReader, axleTables } from './axleTables.ts'
 import { type InverseTable, readTableAt, type TableReading } from './inverseTable.ts'
 import type { MapQuantity } from './mapQuantity.ts'
-import { type CellAnswer, type CellSolver, keep, lnRange, type RowSolver } from './mapRow.ts'
-import { softnessTables } from './softnessTables.ts'
+import { type CellAnswer, type CellSolver, keep, type RowSolver } from './mapRow.ts'
 
 type UnitMapQuestion = {
   readonly unit: Unit
@@ -29,14 +28,12 @@ const rearReading: TableReading = { lnSinkage: 0, slope: 0 }
 
 type Leaning = { tilt: number; front: number; rear: number }
 
-/** Loads of a leaning unit differ from those of a level one by less than this, in ln W; beyond it cells go one by one. */
-const LEAN_MARGIN = 0.05
 const MOST_TURNS = 12
 /** On the sinkages, relative. */
 const CLOSE = 1e-11
 
 /** Tilt at which both tables and the balance agree; false when a load leaves a table. */
-function leanOnTables(balance: Balance, front: InverseTable, rear: InverseTable, state: Leaning): boolean {
+function leanOnTables(balance: Balance, front: InverseTable, rear: AxleReader, state: Leaning): boolean {
   const { wheelbase, rise, total } = balance
   let { tilt } = state
   for (let turn = 0; turn < MOST_TURNS; turn++) {
@@ -44,13 +41,9 @@ function leanOnTables(balance: Balance, front: InverseTable, rear: InverseTable,
     const cosine = Math.cos(tilt)
     const onRear = rearLoad(balance, sine, cosine)
     const onFront = total - onRear.load
-    if (
-      !(
-        readTableAt(front, Math.log(onFront), frontReading) &&
-        readTableAt(rear, Math.log(onRear.load), rearReading)
-      )
-    )
-      return false
+    const lnFront = Math.log(onFront)
+    if (!readTableAt(front, lnFront, frontReading)) return false
+    if (!rear(Math.log(onRear.load), lnFront, rearReading)) return false
     const deepFront = Math.exp(frontReading.lnSinkage)
     const deepRear = Math.exp(rearReading.lnSinkage)
     const miss = deepRear - deepFront - wheelbase * sine - rise * (1 - cosine)
@@ -79,25 +72,12 @@ export function unitRows(
   const { unit, quantity } = question
   const units = Array.from(masses, mass => ({ ...unit, frontRoller: { ...unit.frontRoller, mass } }))
   const balances = units.map(one => balanceOf(one))
-  const loads = units.map(levelLoads)
-  const stands = loads.map(({ front, rear }) => front > 0 && rear > 0)
-  const tablesOf = (end: 'front' | 'rear') => {
-    const rollerAt = (softness: number) => {
-      const turf = turfAt(softness)
-      return turf && axlesOf({ ...question, turf })[end].on
-    }
-    const ends = loads.flatMap((load, i) => (stands[i] ? [load[end]] : []))
-    return ends.length > 0
-      ? softnessTables({ rollerAt, softnesses, ...lnRange(ends, LEAN_MARGIN) })
-      : () => undefined
-  }
-  const fronts = tablesOf('front')
-  const rears = tablesOf('rear')
+  const tables = axleTables(question, units, softnesses, turfAt)
   const arm = unit.benchHeight - unit.frontRoller.diameter / 2
   return (softness, turf, cells) => {
     const { pressure } = curveOf(turf.law)
-    const front = fronts(softness)
-    const rear = rears(softness)
+    const front = tables?.front(softness)
+    const rear = tables?.rear(softness)
     const left = quantity === 'effectiveHeight' && front ? leftBehind({ ...question, turf }, front) : () => 0
     const state: Leaning = { tilt: 0, front: 0, rear: 0 }
     const show = () => {
@@ -107,8 +87,7 @@ export function unitRows(
       return quantity === 'drop' ? drop : unit.benchHeight - drop + left(state.front)
     }
     for (let i = 0; i < balances.length; i++) {
-      if (stands[i] && front && rear && leanOnTables(balances[i]!, front, rear, state))
-        cells.values[i] = show()
+      if (front && rear && leanOnTables(balances[i]!, front, rear, state)) cells.values[i] = show()
       else keep(cells, i, cellOf({ ...question, unit: units[i]!, turf }))
     }
   }

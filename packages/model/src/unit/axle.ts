@@ -2,9 +2,15 @@ import {
   type Arc,
   type Condition,
   type ContactQuestion,
+  describeOnTrack,
+  describePressing,
+  type PressedSettled,
   type Pressing,
   type RollerOnTurf,
+  rollerOnTrack,
   rollerOnTurf,
+  type TrackPressing,
+  trackBehind,
 } from '../contact/index.ts'
 import { gaussLegendre } from '../numerics/index.ts'
 import type { Metres, Newtons } from '../quantities/index.ts'
@@ -13,7 +19,12 @@ import type { Turf } from '../turf/index.ts'
 import type { Unit } from './unit.ts'
 
 /** One roller of a unit on its turf, its constants worked out once. */
-export type Axle = { readonly question: ContactQuestion; readonly on: RollerOnTurf }
+export type Axle = {
+  readonly question: ContactQuestion
+  readonly on: RollerOnTurf
+  /** What a pressing of this very axle tells, as data. */
+  readonly describe: (pressing: Pressing) => PressedSettled
+}
 
 export type Axles = { readonly front: Axle; readonly rear: Axle }
 
@@ -24,12 +35,49 @@ type Question = {
   readonly arc?: Arc
 }
 
-export function axlesOf({ unit, turf, condition, arc }: Question): Axles {
-  const axle = (roller: Roller): Axle => {
-    const question = { roller, turf, condition, ...(arc ? { arc } : {}) }
-    return { question, on: rollerOnTurf(question) }
+const asked = ({ turf, condition, arc }: Question, roller: Roller): ContactQuestion => ({
+  roller,
+  turf,
+  condition,
+  ...(arc ? { arc } : {}),
+})
+
+/** A roller on turf that nothing has pressed before it. */
+export function freshAxle(question: Question, end: 'frontRoller' | 'rearRoller'): Axle {
+  const contact = asked(question, question.unit[end])
+  return {
+    question: contact,
+    on: rollerOnTurf(contact),
+    describe: pressing => describePressing(contact, pressing),
   }
-  return { front: axle(unit.frontRoller), rear: axle(unit.rearRoller) }
+}
+
+export const axlesOf = (question: Question): Axles => ({
+  front: freshAxle(question, 'frontRoller'),
+  rear: freshAxle(question, 'rearRoller'),
+})
+
+/** Whether the rear roller meets what the front roller left: mowing on turf that does not spring back at once. */
+export const meetsTrack = ({ condition, turf }: Pick<Question, 'condition' | 'turf'>): boolean =>
+  condition.kind === 'mowing' && (turf.rebound ?? 1) < 1
+
+/**
+ * The rear roller on the front roller's track, B/speed after it.
+ *
+ * Holds   the track is the one in the middle of the front roller; its length is taken to cover the rear one's
+ */
+export function trackAxle(question: Question, frontSinkage: Metres): Axle {
+  const { unit, turf, condition, arc } = question
+  const contact = asked(question, unit.rearRoller)
+  const time = condition.kind === 'mowing' ? unit.wheelbase / condition.speed : 0
+  const track = trackBehind(turf, unit.frontRoller.surface, frontSinkage, time)
+  const on = rollerOnTrack({ roller: unit.rearRoller, turf, track, ...(arc ? { arc } : {}) })
+  return {
+    question: contact,
+    on,
+    // a pressing of this axle is one of `on`, which tells more than the type of the fresh axle says
+    describe: pressing => describeOnTrack({ ...contact, track }, pressing as TrackPressing),
+  }
 }
 
 /** A roller that leans sideways: its load, its moment about the middle, and how both answer depth and lean. */
@@ -75,9 +123,10 @@ export function leaningAxle({ question, on }: Axle, sinkage: Metres, lean: numbe
     }
   const at = (y: Metres) => {
     const depth = sinkage + lean * y
-    return depth > 0 ? on.at(depth) : NOTHING
+    return depth > (on.from ?? 0) ? on.at(depth) : NOTHING
   }
-  const { nodes, weights } = (Math.abs(lean) * length) / 2 < SMALL * sinkage ? PRESSING : LIFTING
+  const pressed = sinkage - (on.from ?? 0)
+  const { nodes, weights } = (Math.abs(lean) * length) / 2 < SMALL * pressed ? PRESSING : LIFTING
   let load = 0
   let moment = 0
   let loadByDepth = 0

@@ -1,7 +1,15 @@
-import { describePressing, findPressing, type Pressing } from '../contact/index.ts'
+import { findPressing, type Pressing } from '../contact/index.ts'
 import type { BottomedOut, Newtons, NotConverged, Radians } from '../quantities/index.ts'
 import { curveOf } from '../turf/index.ts'
-import { type Axle, type Axles, axlesOf, type LeaningAxle, leaningAxle } from './axle.ts'
+import {
+  type Axle,
+  type Axles,
+  axlesOf,
+  type LeaningAxle,
+  leaningAxle,
+  meetsTrack,
+  trackAxle,
+} from './axle.ts'
 import { AT_REST, type Balance, balanceOf, type Resistances, rearLoad, tiltFor } from './balance.ts'
 import type { UnitQuestion } from './settle.ts'
 
@@ -18,6 +26,7 @@ export type Found = {
   readonly answers: { readonly front: Answer; readonly rear: Answer }
   readonly resistances: Resistances
   readonly balance: Balance
+  readonly axles: Axles
 }
 
 type Answer = { readonly load: Newtons; readonly moment: number }
@@ -59,6 +68,7 @@ function levelState(
     answers: { front: { load: front.load, moment: 0 }, rear: { load: rear.load, moment: 0 } },
     resistances,
     balance,
+    axles,
   }
 }
 
@@ -67,16 +77,17 @@ type Guess = { front: number; rear: number; roll: number }
 /** One Newton step on (ln z_f, ln z_r, φ) with the balance of moments inside; undefined when a load turns negative. */
 function step(
   balance: Balance,
-  state: { front: LeaningAxle; rear: LeaningAxle },
+  state: { front: LeaningAxle; rear: LeaningAxle; rearFrom: number },
   tilted: boolean,
   length: number,
 ):
   | { residual: number; across: number; change: Guess; onFront: number; onRear: number; tilt: number }
   | undefined {
   const { front, rear } = state
+  // the unknowns are the logarithms of the depths each roller is pressed by
   const deepFront = front.middle.sinkage
-  const deepRear = rear.middle.sinkage
-  const { sine, cosine, tilt } = tiltFor(balance, deepRear - deepFront)
+  const deepRear = rear.middle.sinkage - state.rearFrom
+  const { sine, cosine, tilt } = tiltFor(balance, rear.middle.sinkage - deepFront)
   const level = { sine: 0, cosine: 1 }
   const onRear = rearLoad(balance, tilted ? sine : level.sine, tilted ? cosine : level.cosine)
   const onFront = balance.total - onRear.load
@@ -135,6 +146,7 @@ function lean(
 ): Found | BottomedOut | NotConverged {
   const tilted = question.balance !== 'level'
   const { length } = question.unit.frontRoller
+  const rearFrom = axles.rear.on.from ?? 0
   let guess: Guess = { front: start.front.sinkage, rear: start.rear.sinkage, roll: start.roll }
   let residual = Number.NaN
   for (let turn = 1; turn <= MOST_TURNS; turn++) {
@@ -151,7 +163,7 @@ function lean(
       }
     const front = leaningAxle(axles.front, guess.front, guess.roll)
     const rear = leaningAxle(axles.rear, guess.rear, guess.roll)
-    const found = step(balance, { front, rear }, tilted, length)
+    const found = step(balance, { front, rear, rearFrom }, tilted, length)
     if (!found) return failed(turn, residual)
     residual = Math.max(found.residual, found.across)
     if (found.residual <= BALANCED && found.across <= BALANCED_ACROSS)
@@ -165,12 +177,13 @@ function lean(
         answers: { front, rear },
         resistances: start.resistances,
         balance,
+        axles,
       }
     const { change } = found
     const damp = Math.min(1, 1 / Math.max(Math.abs(change.front), Math.abs(change.rear), 1))
     guess = {
       front: guess.front * Math.exp(damp * change.front),
-      rear: guess.rear * Math.exp(damp * change.rear),
+      rear: rearFrom + (guess.rear - rearFrom) * Math.exp(damp * change.rear),
       roll: guess.roll + damp * change.roll,
     }
   }
@@ -178,38 +191,49 @@ function lean(
 }
 
 /** Rolling resistance matters to the balance only through a pull at the hitch. */
-const pulls = ({ unit, condition, turf }: UnitQuestion): boolean =>
-  condition.kind === 'mowing' && unit.hitchHeight !== undefined && (turf.rebound ?? 1) < 1
+const pulls = (question: UnitQuestion): boolean =>
+  question.unit.hitchHeight !== undefined && meetsTrack(question)
 
-/** Whether the rollers hang together in more ways than the lean: then no roller can be tabulated by itself. */
+/** Whether the rollers hang together in more ways than lean and track: then no roller can be tabulated by itself. */
 export const isCoupled = (question: UnitQuestion): boolean =>
   pulls(question) || balanceOf(question.unit).sideways !== 0
 
-const MOST_ROUNDS = 30
-const STEADY = 1e-13
+const MOST_ROUNDS = 40
+/** On the front sinkage, and on the resistances as a part of the weight: both hardly move what they hang on. */
+const STEADY = 1e-12
 
-/** The state in which unit and turf are at rest; unchecked. */
+const steady = (last: Found, found: Found): boolean =>
+  Math.abs(found.front.sinkage - last.front.sinkage) <= STEADY * found.front.sinkage &&
+  Math.abs(found.rear.sinkage - last.rear.sinkage) <= STEADY * found.rear.sinkage
+
+/**
+ * The state in which unit and turf are at rest; unchecked. What hangs on the state itself (the track that the rear
+ * roller meets, the resistance that a pull overcomes) is put in from the round before until nothing moves.
+ */
 export function findSettled(
   question: UnitQuestion,
-  axles = axlesOf(question),
+  fresh = axlesOf(question),
 ): Found | BottomedOut | NotConverged {
+  const isLevel = question.balance === 'level'
+  const again = meetsTrack(question)
   let resistances = AT_REST
+  let axles = fresh
   let last: Found | undefined
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     const balance = balanceOf(question.unit, resistances)
-    const start = last ? { ...last, resistances } : levelState(question, axles, balance, resistances)
-    if ('outcome' in start) return start
-    const isLevel = question.balance === 'level' && balance.sideways === 0
-    const found = isLevel && !last ? start : lean(question, axles, balance, start)
-    if ('outcome' in found || !pulls(question)) return found
-    const next = {
-      front: describePressing(axles.front.question, found.front).resistance,
-      rear: describePressing(axles.rear.question, found.rear).resistance,
-    }
-    const change = Math.abs(next.front - resistances.front) + Math.abs(next.rear - resistances.rear)
-    if (change <= STEADY * balance.total) return found
-    resistances = next
+    const level =
+      last && !isLevel ? { ...last, resistances } : levelState(question, axles, balance, resistances)
+    if ('outcome' in level) return level
+    const found = isLevel && balance.sideways === 0 ? level : lean(question, axles, balance, level)
+    if ('outcome' in found || !again) return found
+    if (last && steady(last, found)) return found
     last = found
+    axles = { front: fresh.front, rear: trackAxle(question, found.front.sinkage) }
+    if (pulls(question))
+      resistances = {
+        front: axles.front.describe(found.front).resistance,
+        rear: found.axles.rear.describe(found.rear).resistance,
+      }
   }
   return failed(MOST_ROUNDS, Number.NaN)
 }

@@ -1,4 +1,4 @@
-export { type Axle, type Axles, axlesOf } from './axle.ts'
+export { freshAxle, meetsTrack, trackAxle } from './axle.ts'
 export { type Balance, balanceOf, levelLoads, rearLoad } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
 export { findSettled, isCoupled } from './findSettled.ts'

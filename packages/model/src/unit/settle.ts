@@ -2,7 +2,6 @@ import {
   type Arc,
   type Condition,
   conditionProblems,
-  describePressing,
   type PressedSettled,
   type Pressing,
 } from '../contact/index.ts'
@@ -17,7 +16,6 @@ import {
   refuse,
 } from '../quantities/index.ts'
 import { type Turf, turfProblems } from '../turf/index.ts'
-import { type Axles, axlesOf } from './axle.ts'
 import { tippingProblems } from './balance.ts'
 import { type Found, findSettled } from './findSettled.ts'
 import { type Force, forcesOn, remainders } from './forces.ts'
@@ -75,13 +73,11 @@ export const unitQuestionProblems = ({ unit, turf, condition }: UnitQuestion): P
   ...conditionProblems(condition, 'condition'),
 ]
 
-function unitCautions({ unit, condition, balance, turf }: UnitQuestion, height: Metres): Caution[] {
+function unitCautions({ unit, balance }: UnitQuestion, height: Metres): Caution[] {
   const axle = unit.frontRoller.diameter / 2
   const unknown = balance !== 'level' && unit.body.height === undefined
-  const remembers = condition.kind === 'mowing' && (turf.rebound ?? 1) < 1
   return [
     ...(unknown ? [{ kind: 'height not given', value: axle } as const] : []),
-    ...(remembers ? [{ kind: 'rear roller on fresh turf' } as const] : []),
     ...(height <= 0 ? [{ kind: 'cuts into the turf', value: height } as const] : []),
   ]
 }
@@ -95,7 +91,7 @@ function unitCautions({ unit, condition, balance, turf }: UnitQuestion, height: 
  *   drop = z_f + c sin θ + (h_b − R_f)(1 − cos θ) + φ y;  level: z_f + (z_r − z_f) c/B + φ y
  *   h_e = h_b + build-up's share − drop + depression not yet recovered at the edge (standing: none)
  *
- * Holds   small leans; the rear roller on fresh turf
+ * Holds   small leans; mowing, the rear roller runs on the front roller's track
  * Sign    drop positive down, pitch positive with the rear deeper, roll with the right side deeper
  * Units   lengths [m], loads [N], pitch and roll [rad]
  * Throws  InputError when unit, turf or condition make no sense or the unit would tip
@@ -109,9 +105,8 @@ export function settle(question: UnitQuestion): Settled {
 /** settle for a question known to be sound; a bench height may then lie anywhere, as after a change of roller. */
 export function settleSound(asked: UnitQuestion): Settled {
   const question = { ...asked, unit: withBuildUp(asked.unit) }
-  const axles = axlesOf(question)
-  const found = findSettled(question, axles)
-  return 'outcome' in found ? found : describeSettled(question, axles, found)
+  const found = findSettled(question)
+  return 'outcome' in found ? found : describeSettled(question, found)
 }
 
 /** Drop of the edge in its middle, and the depression it still meets there. */
@@ -134,9 +129,9 @@ const along = (unit: Unit, valueAt: (y: Metres) => Metres): Sides => {
   return { left: valueAt(-half), middle: valueAt(0), right: valueAt(half) }
 }
 
-function describeSettled(question: UnitQuestion, axles: Axles, found: Found): SettledUnit {
+function describeSettled(question: UnitQuestion, found: Found): SettledUnit {
   const { unit } = question
-  const { front, rear, frontLoad, rearLoad, tilt, roll, answers, resistances, balance } = found
+  const { front, rear, frontLoad, rearLoad, tilt, roll, answers, resistances, balance, axles } = found
   const level = question.balance === 'level'
   const { drop, unrecovered } = heightsOf(question, found)
   const left = (y: Metres) =>
@@ -150,7 +145,7 @@ function describeSettled(question: UnitQuestion, axles: Axles, found: Found): Se
     pull: balance.pull,
   })
   const axle = (name: 'front' | 'rear', pressing: Pressing, load: Newtons): AxleSettled => ({
-    ...describePressing(axles[name].question, pressing),
+    ...axles[name].describe(pressing),
     load,
   })
   const frontAxle = axle('front', front, frontLoad)
