@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
+import { cautionWords, laws } from '@swardsink/model'
 import { describe, expect, test } from 'vitest'
 import { fencesOf } from './support/fences.ts'
 import { filesBelow, repository } from './support/files.ts'
@@ -82,6 +83,17 @@ describe('references to docs/physics.md', () => {
     const inside = [...read('docs/physics.md').matchAll(/§(\d(?:\.\d+)?)/g)].map(([, number]) => number)
     expect(inside.filter(number => number && !sections.has(number))).toEqual([])
   })
+})
+
+test('every caution is told in the section on trust', () => {
+  const [, trust = ''] = read('docs/physics.md').split(/^## 5\. .*$|^## 6\. .*$/m)
+  const untold = Object.keys(cautionWords).filter(kind => !trust.includes(`*${kind}*`))
+  expect(untold).toEqual([])
+})
+
+test('every law of pressure against sinkage has its row', () => {
+  const rows = [...read('docs/physics.md').matchAll(/^\| (\w+) \| /gm)].map(([, name]) => name)
+  expect(Object.keys(laws).filter(name => !rows.includes(name))).toEqual([])
 })
 
 test('tests that documents name exist', () => {
