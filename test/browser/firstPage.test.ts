@@ -153,6 +153,7 @@ describe('the first page', () => {
     await page.getByRole('combobox', { name: 'Units' }).selectOption('US')
     expect(await field('Mass of the front roller').inputValue()).toBe('13.67')
     expect(await textOf(entry('sideView'))).toMatch(/set on the bench 0\.134 in/)
+    expect(await textOf(entry('text'))).toContain('2.20 lb more in front')
     await page.reload()
     expect(await field('Mass of the front roller').inputValue()).toBe('13.67')
   })

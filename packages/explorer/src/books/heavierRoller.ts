@@ -70,7 +70,7 @@ export const heavierRoller: BookSpec = {
           beside: true,
           text: `At {frontRoller.mass} the front roller presses with {front.load} and sinks {front.sinkage}; the rear roller presses with {rear.load} and sinks {rear.sinkage}. The cutting edge lies between them and goes down {drop}.
 
-One kilogram more in front would lower the cut by {oneKilogramMore.drop}; turf twice as soft, by {twiceAsSoft.drop}.`,
+{oneKilogram.mass} more in front would lower the cut by {oneKilogramMore.drop}; turf twice as soft, by {twiceAsSoft.drop}.`,
         },
         { kind: 'rack' },
         {

@@ -2,5 +2,6 @@ export { type Announcement, type Announcements, announce, listen } from './annou
 export { paleStyles } from './paleStyles.ts'
 export { printed, stepped } from './stepping.ts'
 export { watchWidth } from './watchWidth.ts'
+export { wordStyles } from './wordStyles.ts'
 
 import './setting-list.ts'

@@ -1,7 +1,7 @@
 import type { Scenario } from '@swardsink/model'
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { Entry, Held, Kind } from '../book/index.ts'
-import { announce, paleStyles } from '../controls/index.ts'
+import { announce, paleStyles, wordStyles } from '../controls/index.ts'
 import type { Shown, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
@@ -30,7 +30,7 @@ export class EntryFrame extends LitElement {
     open: { state: true },
     seconds: { state: true },
   }
-  static override styles = [sharedStyles, paleStyles, entryFrameStyles]
+  static override styles = [sharedStyles, wordStyles, paleStyles, entryFrameStyles]
 
   declare entry: Entry
   declare kind: Kind

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit'
+import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import { announceReader } from './readerEvents.ts'
@@ -14,6 +15,7 @@ export class PageFoot extends LitElement {
   }
   static override styles = [
     sharedStyles,
+    wordStyles,
     css`
       :host {
         display: block;
@@ -35,9 +37,8 @@ export class PageFoot extends LitElement {
         align-items: baseline;
         margin-top: var(--s-2);
       }
-      a {
-        font-size: var(--t-note);
-        color: var(--ink-2);
+      a,
+      label {
         line-height: var(--target);
       }
       input[type='file'] {
@@ -83,7 +84,7 @@ export class PageFoot extends LitElement {
         <p class="note">${this.keeps ? page.kept : page.notKept}</p>
         <div class="words">
           <button class="word" ?disabled=${!this.changed} @click=${() => announceReader(this, 'restore')}>${page.restore}</button>
-          <a href=${this.link} @click=${this.linked}>${page.link}</a>
+          <a class="word" href=${this.link} @click=${this.linked}>${page.link}</a>
           <button class="word" @click=${() => announceReader(this, 'save')}>${page.saveFile}</button>
           <label class="word open">${page.openFile}<input type="file" accept=".json" @change=${this.opened}></label>
         </div>

@@ -1,5 +1,6 @@
 import { css, html, LitElement } from 'lit'
 import { live } from 'lit/directives/live.js'
+import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import { PAPERS, type Preferences, UNIT_SYSTEMS } from './preferences.ts'
@@ -17,6 +18,7 @@ export class RunningHead extends LitElement {
   }
   static override styles = [
     sharedStyles,
+    wordStyles,
     css`
       :host {
         display: block;

@@ -1,7 +1,7 @@
 import { type ComparedRoller, displayUnit } from '@swardsink/model'
 import { html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { announce, paleStyles, watchWidth } from '../../controls/index.ts'
+import { announce, paleStyles, watchWidth, wordStyles } from '../../controls/index.ts'
 import { rackAxis, rackRow, rackScale } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
@@ -15,7 +15,7 @@ const TOLERANCE = 0.25e-3
 /** Every roller of the rack in a row: its numbers, and where it cuts on one scale. */
 export class RackEntry extends LitElement {
   static override properties = { shown: { attribute: false } }
-  static override styles = [sharedStyles, figureStyles, rackStyles, paleStyles]
+  static override styles = [sharedStyles, wordStyles, figureStyles, rackStyles, paleStyles]
 
   declare shown: Shown<RackSettings, RackResult>
   private readonly width = watchWidth(this, '.plot-head')

@@ -24,6 +24,7 @@ export const rackStyles = css`
   }
   th[scope='row'] .word {
     margin-left: var(--s-2);
+    text-align: left;
   }
   tr.fitted > * {
     font-weight: var(--weight-strong);

@@ -49,6 +49,8 @@ const computed: Readonly<Record<string, Ask>> = {
   drop: { quantity: 'drop', of: ({ drop }) => drop.middle },
   effectiveHeight: { quantity: 'height', of: ({ effectiveHeight }) => effectiveHeight.middle },
   'body.weight': { quantity: 'load', of: (_, { unit }) => unit.body.mass * GRAVITY },
+  // A round step to speak of; told in the reader’s own units.
+  'oneKilogram.mass': { quantity: 'mass', of: () => 1 },
   'oneKilogramMore.drop': {
     quantity: 'drop',
     of: ({ drop }, input) => difference(dropWith(heavierByOne(input)), drop.middle),
