@@ -1,9 +1,14 @@
 export { freshAxle, meetsTrack, trackAxle } from './axle.ts'
 export { type Balance, balanceOf, levelLoads, rearLoad } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
+export { type Bounce, type BounceMode, type BounceQuestion, type BounceSupport, bounce } from './bounce.ts'
+export { boxFilling, type Filling, type FillingQuestion, type FillingStep } from './boxFilling.ts'
+export { type ClipQuestion, clipOf } from './clipOf.ts'
 export { findSettled, isCoupled } from './findSettled.ts'
 export type { Force } from './forces.ts'
+export { type MatchedPair, type MatchQuestion, matchUnits, type UnitMatch } from './matchUnits.ts'
 export { raised, withBuildUp } from './raised.ts'
+export { rippleLength } from './rippleLength.ts'
 export {
   type AxleSettled,
   heightsOf,
