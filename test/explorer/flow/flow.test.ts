@@ -1,4 +1,4 @@
-import type { Scenario } from '@swardsink/model'
+import { InputError, type Scenario } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
 import { type Answer, type Entry, type Kind, kindsByName } from '../../../packages/explorer/src/book/index.ts'
 import { openFlow, type Refiner } from '../../../packages/explorer/src/flow/index.ts'
@@ -198,6 +198,24 @@ describe('the flow of answers', () => {
     const { flow } = openWith([echo])
     flow.update([entry('a', 'echo', { of: 'b' }), entry('b', 'echo', { of: 'a' })], scenario)
     expect(flow.stateOf('a')).toMatchObject({ status: 'failed', failure: { kind: 'problems' } })
+  })
+
+  it('fails an entry that cannot even be asked, with the reason', () => {
+    const refusing = benchKind({ computed: 0 })
+    const { flow } = openWith([
+      {
+        ...refusing,
+        input() {
+          throw new InputError({
+            path: 'softness',
+            expected: 'less than the locking depth',
+            received: '5 mm',
+          })
+        },
+      },
+    ])
+    flow.update([entry('a', 'bench')], scenario)
+    expect(flow.stateOf('a').failure).toMatchObject({ kind: 'problems', problems: [{ path: 'softness' }] })
   })
 
   it('drops the work of an entry that was taken out', () => {

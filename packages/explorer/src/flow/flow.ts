@@ -1,4 +1,4 @@
-import type { Caution, Problem, Scenario } from '@swardsink/model'
+import { type Caution, InputError, type Problem, type Scenario } from '@swardsink/model'
 import type { Answer, Entry, Failure, Kind, Kinds } from '../book/index.ts'
 import { workingOrder } from './order.ts'
 import { EMPTY, type EntryState } from './state.ts'
@@ -35,6 +35,16 @@ type Working = {
   readonly kind: Kind
   readonly scenario: Scenario
   readonly answers: Readonly<Record<string, unknown>>
+}
+
+/** What an entry is worked out from, or why that makes no sense. */
+function inputOf({ settings }: Entry, { kind, scenario, answers }: Working): unknown {
+  try {
+    return kind.input({ settings, scenario, answers })
+  } catch (error) {
+    if (error instanceof InputError) return error
+    throw error
+  }
 }
 
 export function openFlow(q: {
@@ -136,7 +146,15 @@ export function openFlow(q: {
       fail({ id: entry.id, key }, { kind: 'problems', problems })
       return
     }
-    const input = kind.input({ settings: entry.settings, scenario, answers })
+    const input = inputOf(entry, { kind, scenario, answers })
+    if (input instanceof InputError) {
+      const { quantity: path, expected, received } = input
+      fail(
+        { id: entry.id, key: `input ${input.message}` },
+        { kind: 'problems', problems: [{ path, expected, received }] },
+      )
+      return
+    }
     const key = `${entry.kind} ${JSON.stringify(input)}`
     const last = records.get(entry.id)
     if (last?.key === key) {

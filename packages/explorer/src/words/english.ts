@@ -130,6 +130,10 @@ export const english = {
       `the sinkage is ${value} of the layer’s thickness; beyond ${limit} real layers carry more than the model.`,
     'near locking': ({ value, limit }: CautionValues) =>
       `the sinkage is ${value} of the locking depth; beyond ${limit} the answer hangs on that depth alone.`,
+    extrapolated: ({ value, limit }: CautionValues) =>
+      `the pressure reaches ${value}, beyond the ${limit} that was measured: the curve is carried on with its last slope.`,
+    'corners left out': () =>
+      'what turf carries beside the corners of a rectangular plate is left out: the plate carries a little more.',
     'height not given': ({ value }: CautionValues) =>
       `the height of the centre of gravity is not given; the front axle’s, ${value}, is taken.`,
     'in a track': () =>
