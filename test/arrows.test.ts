@@ -9,7 +9,7 @@ type Table = Readonly<Record<string, readonly string[]>>
 const model: Table = {
   quantities: [],
   numerics: ['quantities'],
-  turf: ['quantities', 'numerics'],
+  turf: ['quantities', 'numerics', 'mathjs'],
   roller: ['quantities', 'numerics'],
   contact: ['quantities', 'numerics', 'turf', 'roller'],
   unit: ['quantities', 'numerics', 'turf', 'roller', 'contact'],

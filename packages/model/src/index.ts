@@ -16,12 +16,20 @@ export {
   type Pass,
   type Passes,
   type PassesQuestion,
+  type Patched,
+  type PatchQuestion,
+  type PatchSettled,
+  type Plate,
+  type PlatePressed,
+  type PlateQuestion,
   type Pressed,
   type PressedSettled,
+  patch,
   press,
-  repeatedPasses,
+  pressPlate,
   type RollingQuestion,
   type RollingSettled,
+  repeatedPasses,
   rollingAtSpeed,
 } from './contact/index.ts'
 // quantities: what a number means, and the words for what is wrong with one
@@ -81,6 +89,8 @@ export {
 } from './study/index.ts'
 // turf: how turf answers being pressed
 export {
+  type FormulaMade,
+  formulaLaw,
   type LawName,
   laws,
   type PressureLaw,

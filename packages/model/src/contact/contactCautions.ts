@@ -1,4 +1,4 @@
-import type { Caution } from '../quantities/index.ts'
+import type { Caution, Metres } from '../quantities/index.ts'
 import { type GroovedSurface, isGrooved, type Roller } from '../roller/index.ts'
 import { curveOf, shearOf, spreadAt, type Turf } from '../turf/index.ts'
 import type { Condition } from './condition.ts'
@@ -32,6 +32,16 @@ function grooveCautions(
   ]
 }
 
+/** What there is to say of turf pressed to a sinkage, whatever presses it. */
+export function turfCautions(turf: Turf, sinkage: Metres): Caution[] {
+  const { pole, partOfPole, knownTo, pressure } = curveOf(turf.law)
+  return [
+    ...over('near locking', partOfPole ? partOfPole(sinkage) : sinkage / pole, LOCKING),
+    ...(turf.thickness === undefined ? [] : over('large strain', sinkage / turf.thickness, STRAIN)),
+    ...(knownTo === undefined ? [] : over('extrapolated', pressure(sinkage), knownTo)),
+  ]
+}
+
 export function contactCautions(
   {
     roller,
@@ -43,8 +53,7 @@ export function contactCautions(
   const { sinkage } = pressing
   return [
     ...over('deep in the arc', (2 * sinkage) / roller.diameter, DEEP),
-    ...over('near locking', sinkage / curveOf(turf.law).pole, LOCKING),
-    ...(turf.thickness === undefined ? [] : over('large strain', sinkage / turf.thickness, STRAIN)),
+    ...turfCautions(turf, sinkage),
     ...(isGrooved(roller.surface) ? grooveCautions(roller.surface, pressing, turf, condition) : []),
   ]
 }

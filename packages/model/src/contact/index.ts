@@ -3,6 +3,8 @@ export type { Arc } from './arc.ts'
 export { type Condition, conditionProblems } from './condition.ts'
 export { meanMatDepth } from './hangingMat.ts'
 export { type Headland, type HeadlandQuestion, headland } from './headland.ts'
+export { type Patched, type PatchQuestion, type PatchSettled, patch } from './patch/patch.ts'
+export { type Plate, type PlatePressed, type PlateQuestion, pressPlate } from './plate.ts'
 export {
   type ContactQuestion,
   describePressing,
@@ -14,8 +16,8 @@ export {
   press,
 } from './press.ts'
 export { type Pass, type Passes, type PassesQuestion, repeatedPasses } from './repeatedPasses.ts'
+export { describeOnTrack, type RollerOnTrack, rollerOnTrack, type TrackPressing } from './rollerOnTrack.ts'
 export { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 export { type RollingQuestion, type RollingSettled, rollingAtSpeed } from './rollingAtSpeed.ts'
-export { describeOnTrack, type RollerOnTrack, rollerOnTrack, type TrackPressing } from './rollerOnTrack.ts'
 export { trackBehind } from './trackBehind.ts'
 export type { Track } from './trackCurve.ts'

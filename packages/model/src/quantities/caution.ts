@@ -38,6 +38,16 @@ export const cautionWords = {
     say: (value, limit) =>
       `the sinkage is ${value} of the locking depth; beyond ${limit} the answer hangs on that depth alone`,
   },
+  extrapolated: {
+    quantity: 'pressure',
+    say: (value, limit) =>
+      `the turf's law is known up to ${limit}; it is pressed with ${value} here, where the law is only continued`,
+  },
+  'corners left out': {
+    quantity: 'length',
+    say: () =>
+      'what turf carries beside the corners of a rectangular plate is left out: the plate carries a little more',
+  },
   'height not given': {
     quantity: 'height',
     say: value => `the height of the centre of gravity is not given; the front axle's, ${value}, is taken`,

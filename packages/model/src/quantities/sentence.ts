@@ -5,7 +5,7 @@ import { describe, type Problem, rounded } from './problem.ts'
 type Sayable = Problem | Caution | BottomedOut | NotConverged | { readonly outcome: 'settled' }
 
 function bottomedOut({ where, load, lockingDepth }: BottomedOut): string {
-  const who = where === 'roller' ? 'the roller' : `the ${where} roller`
+  const who = where === 'roller' || where === 'plate' ? `the ${where}` : `the ${where} roller`
   const what = load === undefined ? 'that sinkage is' : `${describe(rounded(load), 'load')} would press it`
   return `the turf bottoms out under ${who}: ${what} to within 1 % of its locking depth, ${describe(lockingDepth, 'lockingDepth')}; take a lighter roller, a firmer turf or a deeper locking depth`
 }

@@ -1,5 +1,5 @@
 import type { QuantityName } from '../quantities/index.ts'
-import { type LawName, laws } from '../turf/index.ts'
+import { type LawKind, type LawName, laws, type PressureLaw } from '../turf/index.ts'
 
 /** A number in a file: its name, what it is, and whether it may be left out. */
 export type Field = { readonly name: string; readonly quantity: QuantityName; readonly optional?: true }
@@ -50,5 +50,24 @@ export const fields = {
   scenario: [maybe('effectiveHeight', 'height')],
 } as const satisfies Record<string, readonly Field[]>
 
-export const lawFields = (kind: LawName): readonly Field[] =>
-  laws[kind].parameters.map(({ name, quantity }) => needed(name, quantity))
+/** What stands in a law: its numbers, the laws inside it, its table, whether it is written by its reader. */
+export type LawFields = {
+  readonly numbers: readonly Field[]
+  readonly layers: readonly string[]
+  readonly table: { readonly name: string; readonly columns: readonly Field[] } | undefined
+  readonly written: boolean
+}
+
+type Listed = Pick<LawKind<PressureLaw>, 'parameters' | 'layers' | 'table' | 'written'>
+
+export function lawFields(kind: LawName): LawFields {
+  const { parameters, layers = [], table, written: isWritten }: Listed = laws[kind]
+  const numbers = parameters.map(({ name, quantity }) => needed(name, quantity))
+  const columns = (table?.columns ?? []).map(({ name, quantity }) => needed(name, quantity))
+  return {
+    numbers: isWritten ? [maybe('stretch', 'ratio'), maybe('deepest', 'sinkage')] : numbers,
+    layers,
+    table: table && { name: table.name, columns },
+    written: isWritten === true,
+  }
+}

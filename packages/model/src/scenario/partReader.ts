@@ -7,6 +7,7 @@ import {
   type UnitName,
   units,
 } from '../quantities/index.ts'
+import type { FormulaMade } from '../turf/index.ts'
 import type { Field } from './fields.ts'
 
 /** What is found wrong on the way, and where in the file each value stood. */
@@ -14,9 +15,15 @@ export type Findings = {
   readonly problems: Problem[]
   /** From a value's place in the model to its place in the file: the same but for the unit after the name. */
   readonly places: Map<string, string>
+  /** Written laws of the file, made beforehand: their parser is only fetched when there is one. */
+  readonly formulas: ReadonlyMap<object, FormulaMade>
 }
 
-export const newFindings = (): Findings => ({ problems: [], places: new Map() })
+export const newFindings = (formulas: ReadonlyMap<object, FormulaMade> = new Map()): Findings => ({
+  problems: [],
+  places: new Map(),
+  formulas,
+})
 
 export const joined = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`)
 

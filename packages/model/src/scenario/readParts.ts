@@ -1,26 +1,11 @@
 import { type Condition, conditionProblems } from '../contact/index.ts'
 import { describe } from '../quantities/index.ts'
 import { type Roller, rollerProblems, type Surface } from '../roller/index.ts'
-import { type LawName, laws, type PressureLaw, type Turf, turfProblems } from '../turf/index.ts'
-import { fields, lawFields } from './fields.ts'
-import { type Findings, joined, keepProblems, readNumbers, readObject, type Values } from './partReader.ts'
-
-/** A kind among those known, or a problem. */
-function readKind<Kind extends string>(
-  object: Values,
-  path: string,
-  kinds: readonly Kind[],
-  findings: Findings,
-): Kind | undefined {
-  const found = kinds.find(kind => kind === object.kind)
-  if (!found)
-    findings.problems.push({
-      path: joined(path, 'kind'),
-      expected: `one of ${kinds.join(', ')}`,
-      received: describe(object.kind),
-    })
-  return found
-}
+import { type Turf, turfProblems } from '../turf/index.ts'
+import { fields } from './fields.ts'
+import { type Findings, joined, keepProblems, readNumbers, readObject } from './partReader.ts'
+import { readKind } from './readKind.ts'
+import { readLaw } from './readLaw.ts'
 
 function readSurface(value: unknown, path: string, findings: Findings): Surface | undefined {
   const object = readObject(value, path, findings)
@@ -39,14 +24,6 @@ export function readRoller(value: unknown, path: string, findings: Findings): Ro
   if (!read || !surface) return undefined
   const roller = { ...read, surface } as Roller
   return keepProblems(rollerProblems(roller, path), findings) ? roller : undefined
-}
-
-function readLaw(value: unknown, path: string, findings: Findings): PressureLaw | undefined {
-  const object = readObject(value, path, findings)
-  const kind = object && readKind(object, path, Object.keys(laws) as LawName[], findings)
-  if (!object || !kind) return undefined
-  const read = readNumbers(object, path, { numbers: lawFields(kind), others: ['kind'] }, findings)
-  return read && ({ kind, ...read } as PressureLaw)
 }
 
 export function readTurf(value: unknown, path: string, findings: Findings): Turf | undefined {

@@ -1,6 +1,7 @@
 import type { Problem } from '../quantities/index.ts'
 import { fields } from './fields.ts'
 import { keepProblems, newFindings, readNumbers, readObject } from './partReader.ts'
+import { makeFormulas } from './readLaw.ts'
 import { readCondition, readNamed, readRoller, readTurf } from './readParts.ts'
 import { readUnit } from './readUnit.ts'
 import { type Scenario, turfNameProblems } from './scenario.ts'
@@ -19,7 +20,8 @@ const PARTS = ['unit', 'rollers', 'turfs', 'turf', 'condition']
  * Throws  nothing: every problem comes back, path first
  */
 export async function readScenario(value: unknown): Promise<ScenarioReading> {
-  const findings = newFindings()
+  const written = typeof value === 'object' && value !== null && 'turfs' in value ? value.turfs : undefined
+  const findings = newFindings(await makeFormulas(written))
   const object = readObject(value, '', findings)
   if (!object) return { ok: false, problems: findings.problems }
   const numbers = readNumbers(object, '', { numbers: fields.scenario, others: PARTS }, findings)

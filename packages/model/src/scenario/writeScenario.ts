@@ -44,10 +44,18 @@ const writeRoller = (roller: Roller, system: Units): Written => ({
   },
 })
 
-const writeLaw = (law: PressureLaw, system: Units): Written => ({
-  kind: law.kind,
-  ...writeNumbers(law, lawFields(law.kind), system),
-})
+function writeLaw(law: PressureLaw, system: Units): Written {
+  const { numbers, layers, table, written } = lawFields(law.kind)
+  const values = law as unknown as Record<string, unknown>
+  const rows = table && (values[table.name] as readonly object[])
+  return {
+    kind: law.kind,
+    ...(written ? { expression: values.expression, values: values.values } : {}),
+    ...writeNumbers(law, numbers, system),
+    ...Object.fromEntries(layers.map(name => [name, writeLaw(values[name] as PressureLaw, system)])),
+    ...(table && rows ? { [table.name]: rows.map(row => writeNumbers(row, table.columns, system)) } : {}),
+  }
+}
 
 const writeTurf = (turf: Turf, system: Units): Written => ({
   law: writeLaw(turf.law, system),

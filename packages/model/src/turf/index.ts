@@ -1,4 +1,6 @@
 export { turfFromBekker } from './bekker.ts'
+export { type FormulaMade, formulaLaw } from './formula/formulaLaw.ts'
+export type { FormulaCorner, FormulaRange } from './formula/formulaRange.ts'
 export {
   curveOf,
   lawProblems,
@@ -9,7 +11,7 @@ export {
   softnessOf,
   workTo,
 } from './law.ts'
-export { type Curve, type FarMat, LOCKING_LIMIT, REFERENCE_PRESSURE } from './laws/lawKind.ts'
+export { type Curve, type FarMat, type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './laws/lawKind.ts'
 export { type LawName, laws, type PressureLaw } from './laws/laws.ts'
 export { depressionAfter } from './recovery.ts'
 export { shearOf, spreadAt, type Turf, turfProblems, withSoftness } from './turf.ts'

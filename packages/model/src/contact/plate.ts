@@ -1,0 +1,173 @@
+import { increasingRoot } from '../numerics/index.ts'
+import {
+  type BottomedOut,
+  type Caution,
+  describe,
+  type Metres,
+  type Newtons,
+  type NewtonsPerMetre,
+  type NotConverged,
+  numberProblem,
+  type Pascals,
+  type Problem,
+  refuse,
+} from '../quantities/index.ts'
+import { type Curve, curveOf, shearOf, type Turf, turfProblems } from '../turf/index.ts'
+import { turfCautions } from './contactCautions.ts'
+import { matAroundPlate } from './roundPlate.ts'
+
+/** A rigid flat foot: of a gauge, or of a plate test. */
+export type Plate = { readonly diameter: Metres } | { readonly width: Metres; readonly length: Metres }
+
+export type PlateQuestion = { readonly plate: Plate; readonly turf: Turf } & (
+  | { readonly load: Newtons }
+  | { readonly sinkage: Metres }
+)
+
+export type PlatePressed =
+  | {
+      readonly outcome: 'settled'
+      readonly load: Newtons
+      readonly sinkage: Metres
+      /** Under the plate, away from its edge. */
+      readonly pressure: Pascals
+      /** Load over area: more than the pressure where turf carries past the edge. */
+      readonly meanPressure: Pascals
+      /** Line force along the edge. */
+      readonly edgeForce: NewtonsPerMetre
+      /** Part of the load that the edge carries. */
+      readonly edgeShare: number
+      /** dW/dz, N/m. */
+      readonly stiffness: number
+      readonly cautions: readonly Caution[]
+    }
+  | BottomedOut
+  | NotConverged
+
+function plateProblems(plate: Plate, path: string): Problem[] {
+  if (plate === null || typeof plate !== 'object' || !('diameter' in plate || 'width' in plate))
+    return [{ path, expected: 'a diameter, or width and length', received: describe(plate) }]
+  const sizes =
+    'diameter' in plate ? { diameter: plate.diameter } : { width: plate.width, length: plate.length }
+  return Object.entries(sizes).flatMap(([name, size]) =>
+    numberProblem(size, `${path}.${name}`, 'length', { above: 0 }),
+  )
+}
+
+type Edge = { readonly force: number; readonly slope: number }
+
+/** Line force along the edge, and how it grows with the sinkage; undefined when no mat is found. */
+function edgeOf(plate: Plate, curve: Curve, shear: number, sinkage: number): Edge | undefined {
+  if (shear === 0) return { force: 0, slope: 0 }
+  if ('diameter' in plate) {
+    const radius = plate.diameter / 2
+    const mat = matAroundPlate(curve, shear, radius, sinkage)
+    return mat && { force: (shear * mat.flux) / radius, slope: (shear * mat.fluxSlope) / radius }
+  }
+  const force = Math.sqrt(2 * shear * curve.work(sinkage))
+  return { force, slope: (shear * curve.pressure(sinkage)) / force }
+}
+
+const areaOf = (plate: Plate): number =>
+  'diameter' in plate ? (Math.PI * plate.diameter ** 2) / 4 : plate.width * plate.length
+
+const edgeLength = (plate: Plate): Metres =>
+  'diameter' in plate ? Math.PI * plate.diameter : 2 * (plate.width + plate.length)
+
+/** On ln(load). */
+const BALANCED = 1e-10
+
+/**
+ * A plate pressed on turf: by a load, or to a sinkage.
+ *
+ *   round        load = πa² p(z) + 2πa G|u′(a)|,  G (u″ + u′/r) = p(u) outside
+ *                linear law: πa² k z [1 + 2 (l/a) K₁/K₀(a/l)]
+ *   rectangular  load = A p(z) + perimeter × √(2GΦ(z)), corners left out
+ *
+ * Sign    sinkage positive into the turf, load positive down
+ * Units   load [N], sinkage [m] → pressure [Pa], line force [N/m]
+ * Throws  InputError when plate, turf, load or sinkage make no sense, or not one of load and sinkage is given
+ * Source  docs/physics.md §3.7; linear law: Pasternak 1954
+ */
+export function pressPlate(question: PlateQuestion): PlatePressed {
+  const { plate, turf } = question
+  const { load, sinkage } = question as { readonly load?: Newtons; readonly sinkage?: Metres }
+  const both = load !== undefined && sinkage !== undefined
+  refuse([
+    ...plateProblems(plate, 'plate'),
+    ...turfProblems(turf, 'turf'),
+    ...(both ? [{ path: 'load', expected: 'load or sinkage alone', received: 'both' }] : []),
+    ...(sinkage === undefined
+      ? numberProblem(load, 'load', 'load', { above: 0 })
+      : numberProblem(sinkage, 'sinkage', 'sinkage', { above: 0 })),
+  ])
+  const curve = curveOf(turf.law)
+  return sinkage === undefined ? underLoad(plate, turf, curve, load!) : atSinkage(plate, turf, curve, sinkage)
+}
+
+const failed = (iterations: number, residual: number): NotConverged => ({
+  outcome: 'not converged',
+  where: 'plate',
+  iterations,
+  residual,
+  cautions: [],
+})
+
+const bottomedOut = (curve: Curve, load?: Newtons): BottomedOut => ({
+  outcome: 'bottomed out',
+  where: 'plate',
+  ...(load === undefined ? {} : { load }),
+  lockingDepth: curve.pole,
+  cautions: [],
+})
+
+function underLoad(plate: Plate, turf: Turf, curve: Curve, load: Newtons): PlatePressed {
+  const shear = shearOf(turf)
+  const area = areaOf(plate)
+  const around = edgeLength(plate)
+  let lost = false
+  const root = increasingRoot({
+    evaluate: x => {
+      const z = Math.exp(x)
+      const edge = edgeOf(plate, curve, shear, z)
+      if (!edge) {
+        lost = true
+        return { value: 0, slope: 1 }
+      }
+      const carried = area * curve.pressure(z) + around * edge.force
+      const slope = area * curve.slope(z) + around * edge.slope
+      return { value: Math.log(carried / load), slope: (slope * z) / carried }
+    },
+    start: Math.log(Math.min(curve.sinkage(load / (area + around * (turf.spread ?? 0))), curve.limit / 2)),
+    tolerance: BALANCED,
+    ...(Number.isFinite(curve.limit) ? { high: Math.log(curve.limit) } : {}),
+  })
+  if (root.outcome === 'beyond') return bottomedOut(curve, load)
+  if (lost || root.outcome !== 'converged') return failed(root.iterations, root.residual)
+  return atSinkage(plate, turf, curve, Math.exp(root.at), load)
+}
+
+function atSinkage(plate: Plate, turf: Turf, curve: Curve, sinkage: Metres, load?: Newtons): PlatePressed {
+  if (sinkage > curve.limit) return bottomedOut(curve)
+  const shear = shearOf(turf)
+  const area = areaOf(plate)
+  const around = edgeLength(plate)
+  const edge = edgeOf(plate, curve, shear, sinkage)
+  if (!edge) return failed(0, Number.NaN)
+  const pressure = curve.pressure(sinkage)
+  const carried = load ?? area * pressure + around * edge.force
+  return {
+    outcome: 'settled',
+    load: carried,
+    sinkage,
+    pressure,
+    meanPressure: carried / area,
+    edgeForce: edge.force,
+    edgeShare: (around * edge.force) / carried,
+    stiffness: area * curve.slope(sinkage) + around * edge.slope,
+    cautions: [
+      ...turfCautions(turf, sinkage),
+      ...(shear > 0 && !('diameter' in plate) ? [{ kind: 'corners left out' } as const] : []),
+    ],
+  }
+}
