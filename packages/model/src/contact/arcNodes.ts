@@ -2,7 +2,7 @@ import { gaussLegendre } from '../numerics/index.ts'
 
 /**
  * A rule for ∫₀¹ f(s) ds whose nodes crowd towards s = 1, where pressure vanishes like a power of the distance:
- * s = 1 − q³ turns (1 − s)ⁿ into q^(3n+2), which the rule takes to 1e-9 for exponents from 0.2 on.
+ * s = 1 − q³ turns (1 − s)ⁿ into q^(3n+2), which the rule takes to 2e-9 for exponents from 0.2 on.
  *
  * Source  docs/physics.md §3.1; the substitution is the project's own.
  */

@@ -17,6 +17,8 @@ export type Side = {
 
 const NOTHING: Side = { load: 0, slope: 0, reach: 0, edgeForce: 0 }
 const MOST_TURNS = 60
+/** A rebound this small carries nothing a double could tell, and its root would underflow. */
+const NO_REBOUND = 1e-30
 const CLOSE = 4 * Number.EPSILON
 const pieces: UnderArc = { load: 0, slope: 0 }
 
@@ -140,7 +142,7 @@ export function smoothSide(
   rebound: number,
   sinkage: number,
 ): Side {
-  if (sinkage <= 0 || rebound <= 0) return NOTHING
+  if (sinkage <= 0 || rebound <= NO_REBOUND) return NOTHING
   const G = shear
   const R = radius
   const spreads = G > 0
