@@ -1,0 +1,83 @@
+/** Grid lines along one direction, with the spacing free to change from cell to cell. */
+export type Axis = {
+  readonly at: Float64Array
+  /** One over the cell before and after each line; 0 where there is none: the mirror of a line of symmetry. */
+  readonly before: Float64Array
+  readonly after: Float64Array
+  /** Half of both neighbouring cells: what a line stands for. */
+  readonly share: Float64Array
+  /** A line that every coarser axis keeps: the land edge. */
+  readonly keep: number
+}
+
+export function axisOf(at: Float64Array, keep: number): Axis {
+  const count = at.length
+  const before = new Float64Array(count)
+  const after = new Float64Array(count)
+  const share = new Float64Array(count)
+  for (let i = 1; i < count; i++) {
+    const h = at[i]! - at[i - 1]!
+    before[i] = 1 / h
+    after[i - 1] = 1 / h
+    share[i] = share[i]! + h / 2
+    share[i - 1] = share[i - 1]! + h / 2
+  }
+  return { at, before, after, share, keep }
+}
+
+/** Nothing changes in this direction: one line that stands for a unit of width. */
+export const lone = (): Axis => ({
+  at: new Float64Array(1),
+  before: new Float64Array(1),
+  after: new Float64Array(1),
+  share: Float64Array.of(1),
+  keep: 0,
+})
+
+/** `first` equal cells to `knee`, then `second` equal cells to `end`. */
+export function kneedAxis(knee: number, first: number, end: number, second: number): Axis {
+  const at = new Float64Array(first + second + 1)
+  for (let i = 1; i < first; i++) at[i] = (knee * i) / first
+  for (let i = 0; i <= second; i++) at[first + i] = knee + ((end - knee) * i) / second
+  return axisOf(at, first)
+}
+
+/** Where a fine line lies between coarse ones: on `below`, or `part` of the way to the next. */
+export type Between = { readonly below: Int32Array; readonly part: Float64Array }
+
+const everyOther = (from: number, to: number): number[] => {
+  const lines: number[] = []
+  for (let i = from; i < to; i += 2) lines.push(i)
+  return lines
+}
+
+/** Every other line on either side of the kept one. Nothing when no cell could be dropped. */
+export function coarser(axis: Axis): { readonly axis: Axis; readonly between: Between } | undefined {
+  const { at, keep } = axis
+  const last = at.length - 1
+  const lines = [...everyOther(0, keep), ...everyOther(keep, last), last]
+  if (lines.length === at.length || last < 2) return undefined
+  const coarse = axisOf(
+    Float64Array.from(lines, i => at[i]!),
+    lines.indexOf(keep),
+  )
+  const below = new Int32Array(at.length)
+  const part = new Float64Array(at.length)
+  for (let i = 0, c = 0; i < last; i++) {
+    if (i === lines[c + 1]) c++
+    below[i] = c
+    part[i] = (at[i]! - coarse.at[c]!) * coarse.after[c]!
+  }
+  below[last] = lines.length - 1
+  return { axis: coarse, between: { below, part } }
+}
+
+/** The axis as it is, where the other direction alone is made coarser. */
+export const unchanged = ({ at }: Axis): Between => ({
+  below: Int32Array.from(at, (_, i) => i),
+  part: new Float64Array(at.length),
+})
+
+/** Mean cell; Infinity where nothing changes. */
+export const meanCell = ({ at }: Axis): number =>
+  at.length > 1 ? at[at.length - 1]! / (at.length - 1) : Number.POSITIVE_INFINITY

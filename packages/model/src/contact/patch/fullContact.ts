@@ -1,0 +1,94 @@
+import { isGrooved, type Roller } from '../../roller/index.ts'
+import { curveOf, shearOf, spreadAt, type Turf } from '../../turf/index.ts'
+import { type Arc, arcOf } from '../arc.ts'
+import type { RollerOnTurf } from '../rollerOnTurf.ts'
+import { meanCell } from './axis.ts'
+import { independentSprings } from './independentSprings.ts'
+import { meshOf } from './mesh.ts'
+import type { Mat } from './minimise.ts'
+import { nested } from './nested.ts'
+import type { Obstacle } from './obstacle.ts'
+import { quarterCell } from './quarterCell.ts'
+
+/** A roller pressed to one sinkage, in full. */
+export type FullContact = {
+  readonly obstacle: Obstacle
+  readonly mat: Mat
+  readonly lineLoad: number
+  /** Of the whole roller, free ends included. */
+  readonly load: number
+  /** Relative error of the line load that is left to the mesh. */
+  readonly meshError: number
+  /** Line load of the quick model over this one, less 1. */
+  readonly fromPress: number
+  /** d ln load/d ln sinkage of the quick model: close enough to search with. */
+  readonly growth: number
+}
+
+/** Part of a mesh's work that is over after each turn, as a guess for those who watch. */
+const LEFT_PER_TURN = 0.6
+
+/** Turns of every mesh in the nest to a part done that only grows: a mesh costs four times the one before. */
+function progress(rows: number, onStep: ((done: number) => void) | undefined) {
+  if (!onStep) return undefined
+  let current = 0
+  let left = 1
+  return (at: number) => {
+    left = at === current ? left * LEFT_PER_TURN : LEFT_PER_TURN
+    current = at
+    onStep((at / rows) ** 2 * (1 - 0.75 * left))
+  }
+}
+
+/**
+ * The h² bound: a mat that dies out as e^(−y/l) holds its edge (h/l)²/24 too hard on lines a distance h apart, along and
+ * across. One halving can change the load by next to nothing by accident; this cannot.
+ */
+const HOLDS = 24
+
+export function fullContact(
+  question: { readonly roller: Roller; readonly turf: Turf; readonly arc?: Arc },
+  on: RollerOnTurf,
+  sinkage: number,
+  cells: number,
+  onStep?: (done: number) => void,
+): FullContact {
+  const { roller, turf } = question
+  const { surface, length } = roller
+  const grooved = isGrooved(surface)
+  const shear = shearOf(turf)
+  const obstacle: Obstacle = {
+    curve: curveOf(turf.law),
+    shear,
+    radius: roller.diameter / 2,
+    arc: arcOf(question.arc ?? 'parabola'),
+    sinkage,
+    depth: grooved ? surface.depth : Number.POSITIVE_INFINITY,
+  }
+  const spread = spreadAt(turf, sinkage)
+  const axes = quarterCell(obstacle, surface, spread, cells)
+  const mats: readonly Mat[] =
+    shear > 0
+      ? nested(obstacle, axes, progress(cells + 1, onStep))
+      : [independentSprings(obstacle, meshOf(axes.along, axes.across, shear))]
+  const mat = mats[0]!
+  const halved = mats[1] ?? mat
+  const quick = on.at(sinkage)
+  // without spread the strips of the quick model are the whole truth
+  const lineLoad = shear > 0 ? (2 * mat.load) / (grooved ? surface.pitch / 2 : 1) : quick.lineLoad
+  const ends = grooved ? surface.land : length
+  const along = meanCell(axes.along)
+  const across = grooved ? meanCell(axes.across) : 0
+  const bound = shear > 0 ? (along ** 2 + across ** 2) / (HOLDS * spread ** 2) : 0
+  return {
+    obstacle,
+    mat,
+    lineLoad,
+    load: grooved
+      ? lineLoad * (length - ends) + quick.smoothLineLoad * (ends + 2 * quick.beyondEnd)
+      : lineLoad * (length + 2 * quick.beyondEnd),
+    meshError: Math.max(Math.abs(halved.load / mat.load - 1), bound),
+    fromPress: quick.lineLoad / lineLoad - 1,
+    growth: (quick.stiffness * sinkage) / quick.load,
+  }
+}
