@@ -41,10 +41,26 @@ function progress(rows: number, onStep: ((done: number) => void) | undefined) {
 }
 
 /**
- * The h² bound: a mat that dies out as e^(−y/l) holds its edge (h/l)²/24 too hard on lines a distance h apart, along and
- * across. One halving can change the load by next to nothing by accident; this cannot.
+ * The h² bound of the mesh's error: one halving can change the load by next to nothing by accident, this cannot.
+ *
+ *   h²/(8Rz)   between two lines the arc is a chord, which lies this part of the sinkage above it
+ *   h²/(8l²)   a mat that dies out as e^(−y/l) pulls its edge as √(1 + h²/4l²) on lines a distance h apart; l where it
+ *              is shortest: under the axis or where the turf leaves a smooth roller
+ *
+ * Source  derived
  */
-const HOLDS = 24
+function bound(
+  { arc, curve, radius, shear, sinkage }: Obstacle,
+  { mesh, hanging }: Mat,
+  reach: number,
+): number {
+  const along = meanCell(mesh.along)
+  const longest = mesh.width > 1 ? Math.max(along, meanCell(mesh.across)) : along
+  const squaredSpread = (depth: number) => (shear * depth) / curve.pressure(depth)
+  const leaving = sinkage - arc.height(reach, radius)
+  const shortest = Math.min(squaredSpread(sinkage), squaredSpread(leaving))
+  return along ** 2 / (8 * radius * sinkage) + (hanging * longest ** 2) / (8 * shortest)
+}
 
 export function fullContact(
   question: { readonly roller: Roller; readonly turf: Turf; readonly arc?: Arc },
@@ -77,9 +93,6 @@ export function fullContact(
   // without spread the strips of the quick model are the whole truth
   const lineLoad = shear > 0 ? (2 * mat.load) / (grooved ? surface.pitch / 2 : 1) : quick.lineLoad
   const ends = grooved ? surface.land : length
-  const along = meanCell(axes.along)
-  const across = grooved ? meanCell(axes.across) : 0
-  const bound = shear > 0 ? (along ** 2 + across ** 2) / (HOLDS * spread ** 2) : 0
   return {
     obstacle,
     mat,
@@ -87,7 +100,10 @@ export function fullContact(
     load: grooved
       ? lineLoad * (length - ends) + quick.smoothLineLoad * (ends + 2 * quick.beyondEnd)
       : lineLoad * (length + 2 * quick.beyondEnd),
-    meshError: Math.max(Math.abs(halved.load / mat.load - 1), bound),
+    meshError:
+      shear > 0
+        ? Math.max(Math.abs(halved.load / mat.load - 1), bound(obstacle, mat, quick.leading.reach))
+        : 0,
     fromPress: quick.lineLoad / lineLoad - 1,
     growth: (quick.stiffness * sinkage) / quick.load,
   }

@@ -15,5 +15,5 @@ export function independentSprings(question: Obstacle, mesh: Mesh): Mat {
       reaction[k] = along.share[i]! * wide * question.curve.pressure(obstacle[k]!)
       load += reaction[k]!
     }
-  return { mesh, depth: obstacle, obstacle, reaction, load, cycles: 0, turns: 0, imbalance: 0 }
+  return { mesh, depth: obstacle, obstacle, reaction, load, cycles: 0, turns: 0, hanging: 0, imbalance: 0 }
 }

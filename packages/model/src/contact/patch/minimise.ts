@@ -17,6 +17,8 @@ export type Mat = {
   readonly load: number
   readonly cycles: number
   readonly turns: number
+  /** Part of the load that hangs from the roller's edges: carried by turf that the roller does not touch. */
+  readonly hanging: number
   /** What is left of the balance, as a part of the load: bounds the error that is left in the load. */
   readonly imbalance: number
 }
@@ -137,14 +139,28 @@ export function minimise(
     unbalanced(mesh, springs, u, rhs)
     let left = 0
     let load = 0
+    let hanging = 0
     for (let k = width; k < end; k++) {
       const rest = rhs[k]!
       if (rest > 0 || u[k]! > obstacle[k]!) left += Math.abs(rest)
-      if (u[k]! > 0) load += springs.fixed[k]! + springs.slope[k]! * u[k]!
+      if (u[k] === 0) continue
+      const force = springs.fixed[k]! + springs.slope[k]! * u[k]!
+      load += force
+      if (u[k]! > obstacle[k]!) hanging += force
     }
     if (left <= tolerance * load || turns === MOST_TURNS) {
       const reaction = rhs.map((rest, k) => (u[k]! > obstacle[k]! ? 0 : Math.max(0, -rest)))
-      return { mesh, depth: u, obstacle, reaction, load, cycles, turns, imbalance: left / load }
+      return {
+        mesh,
+        depth: u,
+        obstacle,
+        reaction,
+        load,
+        cycles,
+        turns,
+        hanging: hanging / load,
+        imbalance: left / load,
+      }
     }
     sweep(mesh, springs, obstacle, sinkage, u)
     for (let i = 0; i < rows; i++)

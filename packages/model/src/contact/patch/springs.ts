@@ -66,7 +66,8 @@ export function springsOf({ curve, shear, sinkage }: Obstacle, mesh: Mesh): Spri
 
   const balance = (k: number, diagonal: number, pull: number, low: number, high: number): number => {
     let under = low
-    let over = Math.min(high, pull / diagonal)
+    // turf and mat each by itself would hold no deeper; where the depth is next to nothing the turf's bound is sharp
+    let over = pull > 0 ? Math.min(high, pull / diagonal, curve.sinkage(pull / area[k]!)) : 0
     if (over <= low) return low
     if (low > 0) {
       workOut(k, low)
@@ -82,7 +83,7 @@ export function springsOf({ curve, shear, sinkage }: Obstacle, mesh: Mesh): Spri
       if (!(next > under && next < over)) next = (under + over) / 2
       const move = Math.abs(next - u)
       u = next
-      if (move <= BALANCED * u || over - under <= smallest) break
+      if (move <= BALANCED * u) break
     }
     workOut(k, u)
     return u
