@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser } from '../support/browser.ts'
 import { type ServedPage, servePage } from '../support/servedPage.ts'
 import { openFirstPage } from './openFirstPage.ts'
@@ -13,6 +13,10 @@ let axe: string
 beforeAll(async () => {
   ;[browser, served] = await Promise.all([openBrowser(), servePage()])
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+})
+// A page left open goes on working beside the next one.
+afterEach(async () => {
+  await Promise.all(browser.contexts().map(context => context.close()))
 })
 afterAll(async () => {
   await browser?.close()

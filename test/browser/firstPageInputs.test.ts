@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser } from '../support/browser.ts'
 import { type ServedPage, servePage } from '../support/servedPage.ts'
 import { type FirstPage, openFirstPage, textOf } from './openFirstPage.ts'
@@ -9,6 +9,10 @@ let served: ServedPage
 
 beforeAll(async () => {
   ;[browser, served] = await Promise.all([openBrowser(), servePage()])
+})
+// A page left open goes on working beside the next one.
+afterEach(async () => {
+  await Promise.all(browser.contexts().map(context => context.close()))
 })
 afterAll(async () => {
   await browser?.close()
