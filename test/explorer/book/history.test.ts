@@ -11,7 +11,7 @@ import {
 
 describe('the history of a book', () => {
   it('steps back to what was, and forward again', () => {
-    const history = record(record(startHistory('a'), 'b'), 'c')
+    const history = record(record(startHistory('a'), { present: 'b' }), { present: 'c' })
     expect(undo(history).present).toBe('b')
     expect(undo(undo(history)).present).toBe('a')
     expect(redo(undo(history)).present).toBe('c')
@@ -19,7 +19,7 @@ describe('the history of a book', () => {
 
   it('undoes a whole gesture at once', () => {
     const dragged = ['1', '2', '3'].reduce(
-      (history, value) => record(history, value, 'drag'),
+      (history, value) => record(history, { present: value, gesture: 'drag' }),
       startHistory('0'),
     )
     expect(dragged.present).toBe('3')
@@ -27,13 +27,13 @@ describe('the history of a book', () => {
   })
 
   it('starts a new step when a gesture has ended', () => {
-    const first = record(startHistory('0'), '1', 'drag')
-    const second = record(endGesture(first), '2', 'drag')
+    const first = record(startHistory('0'), { present: '1', gesture: 'drag' })
+    const second = record(endGesture(first), { present: '2', gesture: 'drag' })
     expect(undo(second).present).toBe('1')
   })
 
   it('forgets what was undone when something else is done', () => {
-    const history = record(undo(record(startHistory('a'), 'b')), 'c')
+    const history = record(undo(record(startHistory('a'), { present: 'b' })), { present: 'c' })
     expect(canRedo(history)).toBe(false)
     expect(undo(history).present).toBe('a')
   })
@@ -47,7 +47,7 @@ describe('the history of a book', () => {
 
   it('keeps a bounded number of steps', () => {
     let history = startHistory(0)
-    for (let value = 1; value <= 500; value++) history = record(history, value)
+    for (let value = 1; value <= 500; value++) history = record(history, { present: value })
     expect(history.past.length).toBe(200)
     expect(history.past.at(-1)).toBe(499)
   })

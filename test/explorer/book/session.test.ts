@@ -55,20 +55,20 @@ describe('a reader setting values', () => {
   })
 
   it('fits another roller of the rack', () => {
-    const session = choose(open(), 'frontRoller', 'peg 3')
+    const session = choose(open(), { name: 'frontRoller', option: 'peg 3' })
     expect(scenarioOf(session).unit.frontRoller).toEqual(book.scenario.rollers['peg 3'])
   })
 
   it('gives a smooth roller grooves and takes them off again', () => {
-    const grooved = choose(open(), 'frontRoller.surface', 'grooved')
+    const grooved = choose(open(), { name: 'frontRoller.surface', option: 'grooved' })
     expect(scenarioOf(grooved).unit.frontRoller.surface.kind).toBe('grooved')
-    const smooth = choose(grooved, 'frontRoller.surface', 'smooth')
+    const smooth = choose(grooved, { name: 'frontRoller.surface', option: 'smooth' })
     expect(scenarioOf(smooth).unit.frontRoller.surface).toEqual({ kind: 'smooth' })
   })
 })
 
 describe('what cannot be taken', () => {
-  const grooved = (): Session => choose(open(), 'frontRoller', 'peg 3')
+  const grooved = (): Session => choose(open(), { name: 'frontRoller', option: 'peg 3' })
 
   it.each([
     ['a negative mass', open(), 'frontRoller.mass', -2, 'more than zero'],
@@ -121,7 +121,7 @@ describe('what cannot be taken', () => {
 
   it('goes with its field when the field goes', () => {
     const held = set(grooved(), 'frontRoller.land', 0.014)
-    expect(choose(held, 'frontRoller', 'peg 1').held).toEqual({})
+    expect(choose(held, { name: 'frontRoller', option: 'peg 1' }).held).toEqual({})
   })
 })
 
@@ -144,7 +144,7 @@ describe('undo', () => {
   it('takes back other values and the entries’ own settings too', () => {
     const other = { ...book.scenario, condition: { kind: 'mowing', speed: 1.1 } } as const
     expect(scenarioOf(stepBack(replaceScenario(open(), other)))).toBe(book.scenario)
-    const changed = changeEntry(open(), 'map', { quantity: 'drop' })
+    const changed = changeEntry(open(), { id: 'map', settings: { quantity: 'drop' } })
     const settings = (session: Session) =>
       bookOf(session).pages[0]?.entries.find(entry => entry.id === 'map')?.settings
     expect(settings(changed)).toEqual({ quantity: 'drop' })

@@ -42,6 +42,6 @@ describe('stepping a value by keys', () => {
   })
 
   it('rounds to what is printed', () => {
-    expect(printed(0.00034567, 'sinkage', 'metric')).toBe(0.35e-3)
+    expect(printed(0.00034567, { quantity: 'sinkage', units: 'metric' })).toBe(0.35e-3)
   })
 })

@@ -44,7 +44,7 @@ describe('the finding of the side view', () => {
   })
 
   it('tells what has not recovered from what is lost when mowing', () => {
-    const mowing = choose(open, 'condition', 'mowing')
+    const mowing = choose(open, { name: 'condition', option: 'mowing' })
     const { drop, unrecovered, effectiveHeight } = settledOf(mowing)
     const lost = bookOf(mowing).scenario.unit.benchHeight - effectiveHeight.middle
     const sentence = side(mowing)
@@ -73,7 +73,9 @@ describe('the finding of the rack', () => {
   })
 
   it('says so when none cuts lower than the one fitted', () => {
-    expect(find(choose(open, 'frontRoller', 'peg 5'))).toMatch(/none cuts lower.+peg 1 cuts highest/)
+    expect(find(choose(open, { name: 'frontRoller', option: 'peg 5' }))).toMatch(
+      /none cuts lower.+peg 1 cuts highest/,
+    )
   })
 
   it('says so when all cut alike', () => {
@@ -85,10 +87,10 @@ describe('the finding of the rack', () => {
 
 describe('the finding of settings', () => {
   const find = (session: Session, ...names: string[]) =>
-    settingFinding(names, bookOf(session).scenario, reader)
+    settingFinding(names, { scenario: bookOf(session).scenario, reader })
 
   it('says how much of a smooth roller’s load a grooved one carries at the same depth', () => {
-    const grooved = choose(open, 'frontRoller', 'peg 3')
+    const grooved = choose(open, { name: 'frontRoller', option: 'peg 3' })
     const { front } = settledOf(grooved)
     expect(find(grooved, 'frontRoller.pitch')).toContain(reader.words.percent(front.bearingFraction))
     expect(find(grooved, 'frontRoller.pitch')).toContain(reader.words.percent(5 / 12))
@@ -97,7 +99,7 @@ describe('the finding of settings', () => {
 
   it('says when turf has reached the floor of the grooves', () => {
     const full = set(
-      set(choose(open, 'frontRoller', 'peg 5'), 'frontRoller.depth', 1e-3),
+      set(choose(open, { name: 'frontRoller', option: 'peg 5' }), 'frontRoller.depth', 1e-3),
       'turf.softness',
       1e-3,
     )
@@ -115,7 +117,7 @@ describe('the finding of settings', () => {
   })
 
   it('says what it would cut at the other way', () => {
-    const mowing = choose(open, 'condition', 'mowing')
+    const mowing = choose(open, { name: 'condition', option: 'mowing' })
     const heights = [open, mowing].map(session =>
       reader.format(settledOf(session).effectiveHeight.middle, 'height'),
     )

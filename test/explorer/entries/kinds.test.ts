@@ -160,14 +160,14 @@ describe('the rack', () => {
     const { cautions } = rack.compute(input)
     const steep = cautions.filter(caution => caution.kind === 'steep at the land')
     expect(steep.map(caution => caution.where)).toEqual(['peg 3, peg 5'])
-    const alone = bookOf(choose(openSession(book), 'frontRoller', 'peg 5')).scenario
+    const alone = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 5' })).scenario
     const fitted = sideView.compute(sideView.input({ settings: usual, scenario: alone, answers: {} }))
     const worst = fitted.cautions.find(caution => caution.kind === 'steep at the land')
     expect(steep[0]?.value).toBe(worst?.value)
   })
 
   it('follows the roller that is fitted', () => {
-    const other = bookOf(choose(openSession(book), 'frontRoller', 'peg 4')).scenario
+    const other = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 4' })).scenario
     const rows = answered(
       rack.compute(rack.input({ settings: { sort: 'mass', order: 'up' }, scenario: other, answers: {} })),
     )

@@ -22,8 +22,9 @@ const doubling: Kind<'doubling', object, Float64Array, Float64Array> = {
 
 function ask(kind: string, input: unknown) {
   const posted: { reply: Reply; handOver: readonly ArrayBuffer[] }[] = []
-  handle({ ticket: 7, kind, input }, kindsByName([doubling]), (reply, handOver) =>
-    posted.push({ reply, handOver }),
+  handle(
+    { ticket: 7, kind, input },
+    { kinds: kindsByName([doubling]), post: (reply, handOver) => posted.push({ reply, handOver }) },
   )
   return posted
 }

@@ -16,8 +16,7 @@ export function startHistory<Value>(present: Value): History<Value> {
 /** Records a change. Changes of one gesture (a slider being dragged) undo together. */
 export function record<Value>(
   history: History<Value>,
-  present: Value,
-  gesture: string | null = null,
+  { present, gesture = null }: { readonly present: Value; readonly gesture?: string | null },
 ): History<Value> {
   const sameGesture = gesture !== null && gesture === history.gesture
   const past = sameGesture ? history.past : [...history.past, history.present].slice(-MOST_STEPS)

@@ -26,9 +26,12 @@ export function bookOf(session: Session): Book {
   return session.history.present
 }
 
-function withScenario(session: Session, scenario: Scenario, gesture: string | null): Session {
+function withScenario(
+  session: Session,
+  { scenario, gesture = null }: { readonly scenario: Scenario; readonly gesture?: string | null },
+): Session {
   const book = { ...bookOf(session), scenario }
-  return retryHeld({ ...session, history: record(session.history, book, gesture) })
+  return retryHeld({ ...session, history: record(session.history, { present: book, gesture }) })
 }
 
 /** A value refused against its neighbours is tried again whenever they change. */
@@ -36,7 +39,7 @@ function retryHeld(session: Session): Session {
   for (const [name, held] of Object.entries(session.held)) {
     const of = settable(name)
     if (held.value === null || of?.kind !== 'quantity') continue
-    const set = setQuantity(bookOf(session).scenario, of, held.value)
+    const set = setQuantity(bookOf(session).scenario, { of, value: held.value })
     const { [name]: _, ...others } = session.held
     if (set.ok) {
       const book = { ...bookOf(session), scenario: set.scenario }
@@ -67,13 +70,16 @@ export function enter(
   })
   if (q.value === null) return hold({ reason: 'not a number', text: q.text })
   const { scenario } = bookOf(session)
-  const set = setQuantity(scenario, of, q.value)
+  const set = setQuantity(scenario, { of, value: q.value })
   if (!set.ok) return hold(set.refusal)
-  return withScenario({ ...session, held: others }, set.scenario, q.gesture ?? null)
+  return withScenario({ ...session, held: others }, { scenario: set.scenario, gesture: q.gesture ?? null })
 }
 
 /** A reader chose one of a few. Fields that no longer exist hold nothing. */
-export function choose(session: Session, name: string, option: string): Session {
+export function choose(
+  session: Session,
+  { name, option }: { readonly name: string; readonly option: string },
+): Session {
   const of = settable(name)
   if (of?.kind !== 'choice') return session
   const scenario = of.set(bookOf(session).scenario, option)
@@ -83,17 +89,17 @@ export function choose(session: Session, name: string, option: string): Session 
       return other?.kind === 'quantity' && other.value(scenario) !== null
     }),
   )
-  return withScenario({ ...session, held }, scenario, null)
+  return withScenario({ ...session, held }, { scenario })
 }
 
 /** Other values altogether: a link, or the book's own again. */
 export function replaceScenario(session: Session, scenario: Scenario): Session {
-  return withScenario({ ...session, held: {} }, scenario, null)
+  return withScenario({ ...session, held: {} }, { scenario })
 }
 
 /** Another book in place of this one; undo brings this one back. */
 export function replaceBook(session: Session, book: Book): Session {
-  return { history: record(session.history, book), held: {} }
+  return { history: record(session.history, { present: book }), held: {} }
 }
 
 export function endGestureOf(session: Session): Session {
@@ -109,7 +115,10 @@ export function stepForward(session: Session): Session {
 }
 
 /** A changed entry of a page: its own settings, such as the sort order of a table. */
-export function changeEntry(session: Session, id: string, settings: object): Session {
+export function changeEntry(
+  session: Session,
+  { id, settings }: { readonly id: string; readonly settings: object },
+): Session {
   const book = bookOf(session)
   const pages = book.pages.map(page => ({
     ...page,
@@ -117,5 +126,5 @@ export function changeEntry(session: Session, id: string, settings: object): Ses
       entry.id === id ? { ...entry, settings: { ...entry.settings, ...settings } } : entry,
     ),
   }))
-  return { ...session, history: record(session.history, { ...book, pages }) }
+  return { ...session, history: record(session.history, { present: { ...book, pages } }) }
 }

@@ -47,7 +47,10 @@ export type Set =
   | { readonly ok: false; readonly refusal: Refusal }
 
 /** Sets one number, or says why the scenario cannot take it. The scenario handed in is never changed. */
-export function setQuantity(scenario: Scenario, of: QuantitySettable, value: number): Set {
+export function setQuantity(
+  scenario: Scenario,
+  { of, value }: { readonly of: QuantitySettable; readonly value: number },
+): Set {
   const refusal = of.refuse(scenario, value)
   if (refusal) return { ok: false, refusal }
   try {

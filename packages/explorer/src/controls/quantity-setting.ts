@@ -184,7 +184,7 @@ export class QuantitySetting extends LitElement {
 
   private slid(event: Event): void {
     const value = this.parts().valueAt((event.currentTarget as HTMLInputElement).valueAsNumber)
-    this.move(printed(value, this.of.quantity, this.reader.units))
+    this.move(printed(value, { quantity: this.of.quantity, units: this.reader.units }))
   }
 
   private key(event: KeyboardEvent, ends: boolean): number | null {

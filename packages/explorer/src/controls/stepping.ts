@@ -9,7 +9,10 @@ function digit(quantity: QuantityName, units: UnitSystem): number {
 }
 
 /** A value rounded to the digits a reader sees, so that what is computed is what is printed. */
-export function printed(value: number, quantity: QuantityName, units: UnitSystem): number {
+export function printed(
+  value: number,
+  { quantity, units }: { readonly quantity: QuantityName; readonly units: UnitSystem },
+): number {
   const { decimals } = catalogue[quantity][units]
   return fromDisplay(Number(toDisplay(value, quantity, units).toFixed(decimals)), quantity, units)
 }
@@ -28,7 +31,10 @@ export function stepped(
   const { key, value, quantity, units, line } = q
   const step = digit(quantity, units)
   const by = (digits: number): number =>
-    printed(fromDisplay(toDisplay(value, quantity, units) + digits * step, quantity, units), quantity, units)
+    printed(fromDisplay(toDisplay(value, quantity, units) + digits * step, quantity, units), {
+      quantity,
+      units,
+    })
   if (key === 'ArrowUp' || (ends && key === 'ArrowRight')) return by(1)
   if (key === 'ArrowDown' || (ends && key === 'ArrowLeft')) return by(-1)
   if (key === 'PageUp') return by(PAGE)

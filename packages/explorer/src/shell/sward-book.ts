@@ -103,11 +103,11 @@ export class SwardBook extends LitElement {
     this.said = ''
     this.problems = []
     listen(this, 'enter', q => this.change(enter(this.session, q)))
-    listen(this, 'choose', q => this.change(choose(this.session, q.name, q.option)))
+    listen(this, 'choose', q => this.change(choose(this.session, q)))
     listen(this, 'settled', () => {
       this.session = endGestureOf(this.session)
     })
-    listen(this, 'rearrange', q => this.change(changeEntry(this.session, q.id, q.settings)))
+    listen(this, 'rearrange', q => this.change(changeEntry(this.session, q)))
     listen(this, 'replace', q => this.change(replaceScenario(this.session, q.scenario)))
     listen(this, 'stop', q => {
       this.flow?.stop(q.id)

@@ -14,4 +14,7 @@ type Scope = {
 const scope = self as unknown as Scope
 
 scope.onmessage = event =>
-  handle(event.data, table, (reply, handOver) => scope.postMessage(reply, [...handOver]))
+  handle(event.data, {
+    kinds: table,
+    post: (reply, handOver) => scope.postMessage(reply, [...handOver]),
+  })

@@ -4,7 +4,7 @@ import type { Job, Reply } from './messages.ts'
 export type Post = (reply: Reply, handOver: readonly ArrayBuffer[]) => void
 
 /** Does one job and posts what it comes to. Apart from the worker's entry, so that tests and coverage reach it. */
-export function handle(job: Job, kinds: Kinds, post: Post): void {
+export function handle(job: Job, { kinds, post }: { readonly kinds: Kinds; readonly post: Post }): void {
   const { ticket, input } = job
   const kind = Object.hasOwn(kinds, job.kind) ? kinds[job.kind] : undefined
   const fail = (message: string): void => {

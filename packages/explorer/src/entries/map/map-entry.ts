@@ -7,8 +7,11 @@ import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { type MapResult, type MapSettings, SHOWN_AS, valueHere } from './kind.ts'
 
-const MASS = 'frontRoller.mass'
-const SOFTNESS = 'turf.softness'
+/** What each axis sets. */
+const AXES = {
+  mass: { name: 'frontRoller.mass', quantity: 'mass' },
+  softness: { name: 'turf.softness', quantity: 'softness' },
+} as const
 
 /** The map, with the case in hand as a mark that is dragged, clicked or stepped with the arrow keys. */
 export class MapEntry extends LitElement {
@@ -82,9 +85,10 @@ export class MapEntry extends LitElement {
     `
   }
 
-  private set(name: string, quantity: 'mass' | 'softness', value: number): void {
+  private set(which: 'mass' | 'softness', value: number): void {
     const { reader } = this.shown
-    const round = printed(value, quantity, reader.units)
+    const { name, quantity } = AXES[which]
+    const round = printed(value, { quantity, units: reader.units })
     announce(this, 'enter', {
       name,
       value: round,
@@ -98,8 +102,8 @@ export class MapEntry extends LitElement {
     if (!figure) return
     const { left, top } = figure.getBoundingClientRect()
     const scales = mapScales(mapDomain(this.shown.result), this.frame)
-    this.set(MASS, 'mass', scales.massAt(event.clientX - left))
-    this.set(SOFTNESS, 'softness', scales.softnessAt(event.clientY - top))
+    this.set('mass', scales.massAt(event.clientX - left))
+    this.set('softness', scales.softnessAt(event.clientY - top))
   }
 
   private pressed(event: PointerEvent): void {
@@ -123,13 +127,13 @@ export class MapEntry extends LitElement {
 
   private lifted(): void {
     this.dragging = false
-    announce(this, 'settled', { name: MASS })
+    announce(this, 'settled', { name: AXES.mass.name })
   }
 
   /** Left and right change the mass, up and down the softness, as the axes run. */
   private stepped(event: KeyboardEvent): void {
     const across = event.key === 'ArrowLeft' || event.key === 'ArrowRight'
-    const name = across ? MASS : SOFTNESS
+    const { name } = across ? AXES.mass : AXES.softness
     const of = settable(name)
     const value = of?.kind === 'quantity' ? of.value(this.shown.now) : null
     if (of?.kind !== 'quantity' || value === null) return
@@ -140,7 +144,7 @@ export class MapEntry extends LitElement {
     )
     if (next === null || event.altKey || event.ctrlKey || event.metaKey) return
     event.preventDefault()
-    this.set(name, across ? 'mass' : 'softness', Math.min(of.line.high, Math.max(of.line.low, next)))
+    this.set(across ? 'mass' : 'softness', Math.min(of.line.high, Math.max(of.line.low, next)))
   }
 }
 

@@ -3,7 +3,9 @@ import { presentTurf, scalesOf } from '../../book/index.ts'
 import type { Reader } from '../../words/index.ts'
 import { settledInput, settledOf, settleOnce } from '../settled.ts'
 
-function frontRoller({ front }: SettledUnit, scenario: Scenario, { words, format }: Reader): string {
+type Said = { readonly scenario: Scenario; readonly reader: Reader }
+
+function frontRoller({ front }: SettledUnit, { scenario, reader: { words, format } }: Said): string {
   const { surface } = scenario.unit.frontRoller
   if (surface.kind === 'smooth') return words.setting.smooth(format(front.peakPressure, 'pressure'))
   const lands = words.percent(surface.land / surface.pitch)
@@ -12,7 +14,7 @@ function frontRoller({ front }: SettledUnit, scenario: Scenario, { words, format
   return words.setting.grooved({ lands, bears, relief: format(front.relief, 'relief') })
 }
 
-function turf({ front }: SettledUnit, scenario: Scenario, { words, format }: Reader): string {
+function turf({ front }: SettledUnit, { scenario, reader: { words, format } }: Said): string {
   const { law } = presentTurf(scenario)
   const sinkage = format(front.sinkage, 'sinkage')
   if (!('lockingDepth' in law)) return words.setting.notLocking(sinkage)
@@ -20,7 +22,7 @@ function turf({ front }: SettledUnit, scenario: Scenario, { words, format }: Rea
   return words.setting.locking({ sinkage, share, lockingDepth: format(law.lockingDepth, 'lockingDepth') })
 }
 
-function weighed({ front }: SettledUnit, scenario: Scenario, { words, format }: Reader): string {
+function weighed({ front }: SettledUnit, { scenario, reader: { words, format } }: Said): string {
   const total = scalesOf(scenario.unit).total * GRAVITY
   return words.setting.weighed({
     front: format(front.load, 'load'),
@@ -30,7 +32,7 @@ function weighed({ front }: SettledUnit, scenario: Scenario, { words, format }: 
 }
 
 /** The cut as it is, beside what it would be standing instead of mowing, or the other way round. */
-function condition(settled: SettledUnit, scenario: Scenario, { words, format }: Reader): string | null {
+function condition(settled: SettledUnit, { scenario, reader: { words, format } }: Said): string | null {
   const walkingPace = 1.2
   const standing = scenario.condition.kind === 'standing'
   const other = settleOnce({
@@ -49,19 +51,19 @@ export function subjectOf(names: readonly string[]): string {
 }
 
 /** One sentence about what these settings come to. */
-export function settingFinding(names: readonly string[], scenario: Scenario, reader: Reader): string | null {
-  const settled = settledOf(scenario)
+export function settingFinding(names: readonly string[], said: Said): string | null {
+  const settled = settledOf(said.scenario)
   if (settled.outcome !== 'settled') return null
   switch (subjectOf(names)) {
     case 'frontRoller':
-      return frontRoller(settled, scenario, reader)
+      return frontRoller(settled, said)
     case 'turf':
-      return turf(settled, scenario, reader)
+      return turf(settled, said)
     case 'unit':
     case 'scales':
-      return weighed(settled, scenario, reader)
+      return weighed(settled, said)
     case 'condition':
-      return condition(settled, scenario, reader)
+      return condition(settled, said)
     default:
       return null
   }

@@ -8,7 +8,7 @@ import '../../controls/index.ts'
 export const settingView: View<'setting', SettingSettings, null> = {
   kind: 'setting',
   title: ({ settings, reader }) => reader.words.setting.titles[subjectOf(settings.of)] ?? '',
-  finding: ({ settings, scenario, reader }) => settingFinding(settings.of, scenario, reader),
+  finding: ({ settings, scenario, reader }) => settingFinding(settings.of, { scenario, reader }),
   note: () => null,
   draw: ({ settings, now, held, reader }) =>
     html`<setting-list .names=${settings.of} .scenario=${now} .held=${held} .reader=${reader}></setting-list>`,

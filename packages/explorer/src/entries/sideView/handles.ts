@@ -1,3 +1,4 @@
+import type { Unit } from '@swardsink/model'
 import { announce, printed } from '../../controls/index.ts'
 import type { SideLayout } from '../../figures/index.ts'
 import type { Shown } from '../view.ts'
@@ -15,8 +16,10 @@ type Grip = {
 }
 
 /** What each handle of the drawing sets; the others only carry their name. */
-function gripOf(handle: string, shown: Shown, layout: SideLayout): Grip | null {
-  const { unit } = shown.now
+function gripOf(
+  handle: string,
+  { unit, layout }: { readonly unit: Unit; readonly layout: SideLayout },
+): Grip | null {
   if (handle === 'edge') {
     const perPixel = -1 / (layout.scale * layout.exaggeration * MILLIMETRES)
     return { name: 'unit.benchHeight', quantity: 'height', start: unit.benchHeight, perPixel }
@@ -41,7 +44,7 @@ export function watchHandles(host: HTMLElement & { readonly shown: Shown }, layo
       .map(target => (target instanceof Element ? target.getAttribute('data-handle') : null))
       .find(name => name !== null)
     if (!handle || event.button !== 0) return
-    const grip = gripOf(handle, host.shown, layout())
+    const grip = gripOf(handle, { unit: host.shown.now.unit, layout: layout() })
     if (!grip) return
     held = { grip, from: event.clientY }
     host.setPointerCapture(event.pointerId)
@@ -51,7 +54,10 @@ export function watchHandles(host: HTMLElement & { readonly shown: Shown }, layo
     if (!held) return
     const { grip, from } = held
     const { reader } = host.shown
-    const value = printed(grip.start + (event.clientY - from) * grip.perPixel, grip.quantity, reader.units)
+    const value = printed(grip.start + (event.clientY - from) * grip.perPixel, {
+      quantity: grip.quantity,
+      units: reader.units,
+    })
     const text = reader.format(value, grip.quantity, { unit: false })
     announce(host, 'enter', { name: grip.name, value, text, gesture: `drag ${grip.name}` })
   })
