@@ -15,6 +15,7 @@ export default defineConfig({
     assetsInlineLimit: Number.POSITIVE_INFINITY,
     cssCodeSplit: false,
     modulePreload: false,
-    rolldownOptions: { output: { format: 'iife', codeSplitting: false } },
+    // The helper of later imports asks import.meta only in modules; here nothing is imported later.
+    rolldownOptions: { output: { format: 'iife', codeSplitting: false }, checks: { emptyImportMeta: false } },
   },
 })
