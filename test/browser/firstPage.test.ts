@@ -110,6 +110,26 @@ describe('the first page', () => {
     expect(faults).toEqual([])
   })
 
+  it.each([
+    ['edge', 'Bench height', '3.40', -20, 'more'],
+    ['front', 'Mass of the front roller', '6.20', 20, 'more'],
+    ['front', 'Mass of the front roller', '6.20', -20, 'less'],
+  ] as const)('sets a value by dragging the %s of the drawing', async (handle, name, was, by, way) => {
+    const { page, entry, field } = await openFirstPage(browser, served.address)
+    const box = await entry('sideView').locator(`[data-handle="${handle}"]`).boundingBox()
+    if (!box) throw new Error('the handle is not drawn')
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    for (const part of [0.5, 1]) await page.mouse.move(x, y + part * by)
+    await page.mouse.up()
+    const now = Number(await field(name).inputValue())
+    if (way === 'more') expect(now).toBeGreaterThan(Number(was))
+    else expect(now).toBeLessThan(Number(was))
+    await page.getByRole('button', { name: 'Undo' }).click()
+    expect(await field(name).inputValue()).toBe(was)
+  })
+
   it('moves the mark of the map with the arrow keys', async () => {
     const { page, entry, field } = await openFirstPage(browser, served.address)
     await entry('map').locator('[data-handle="mark"]').focus()
