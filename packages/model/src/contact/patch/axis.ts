@@ -45,18 +45,24 @@ export function kneedAxis(knee: number, first: number, end: number, second: numb
 /** Where a fine line lies between coarse ones: on `below`, or `part` of the way to the next. */
 export type Between = { readonly below: Int32Array; readonly part: Float64Array }
 
-const everyOther = (from: number, to: number): number[] => {
+/** The two runs of equal cells of an axis: before the kept line and after it. */
+export type Runs<T> = { readonly before: T; readonly after: T }
+
+const linesOf = (from: number, to: number, step: number): number[] => {
   const lines: number[] = []
-  for (let i = from; i < to; i += 2) lines.push(i)
+  for (let i = from; i < to; i += step) lines.push(i)
   return lines
 }
 
-/** Every other line on either side of the kept one. Nothing when no cell could be dropped. */
-export function coarser(axis: Axis): { readonly axis: Axis; readonly between: Between } | undefined {
+/** Every other line of the chosen runs, the kept line always. Nothing when no line would go. */
+export function coarser(
+  axis: Axis,
+  halve: Runs<boolean> = { before: true, after: true },
+): { readonly axis: Axis; readonly between: Between } | undefined {
   const { at, keep } = axis
   const last = at.length - 1
-  const lines = [...everyOther(0, keep), ...everyOther(keep, last), last]
-  if (lines.length === at.length || last < 2) return undefined
+  const lines = [...linesOf(0, keep, halve.before ? 2 : 1), ...linesOf(keep, last, halve.after ? 2 : 1), last]
+  if (lines.length === at.length) return undefined
   const coarse = axisOf(
     Float64Array.from(lines, i => at[i]!),
     lines.indexOf(keep),
@@ -72,12 +78,20 @@ export function coarser(axis: Axis): { readonly axis: Axis; readonly between: Be
   return { axis: coarse, between: { below, part } }
 }
 
-/** The axis as it is, where the other direction alone is made coarser. */
-export const unchanged = ({ at }: Axis): Between => ({
-  below: Int32Array.from(at, (_, i) => i),
-  part: new Float64Array(at.length),
+/** The axis as it is, where other cells alone are made coarser. */
+export const unchanged = (axis: Axis): { readonly axis: Axis; readonly between: Between } => ({
+  axis,
+  between: {
+    below: Int32Array.from(axis.at, (_, i) => i),
+    part: new Float64Array(axis.at.length),
+  },
 })
 
-/** Mean cell; Infinity where nothing changes. */
-export const meanCell = ({ at }: Axis): number =>
-  at.length > 1 ? at[at.length - 1]! / (at.length - 1) : Number.POSITIVE_INFINITY
+/** Mean cell of each run; Infinity for a run of one cell or none, which cannot be halved. */
+export function cellsOf({ at, keep }: Axis): Runs<number> {
+  const last = at.length - 1
+  return {
+    before: keep > 1 ? at[keep]! / keep : Number.POSITIVE_INFINITY,
+    after: last - keep > 1 ? (at[last]! - at[keep]!) / (last - keep) : Number.POSITIVE_INFINITY,
+  }
+}

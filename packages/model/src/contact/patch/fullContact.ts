@@ -2,7 +2,7 @@ import { isGrooved, type Roller } from '../../roller/index.ts'
 import { curveOf, shearOf, spreadAt, type Turf } from '../../turf/index.ts'
 import { type Arc, arcOf } from '../arc.ts'
 import type { RollerOnTurf } from '../rollerOnTurf.ts'
-import { meanCell } from './axis.ts'
+import { cellsOf } from './axis.ts'
 import { independentSprings } from './independentSprings.ts'
 import { meshOf } from './mesh.ts'
 import type { Mat } from './minimise.ts'
@@ -54,8 +54,9 @@ function bound(
   { mesh, hanging }: Mat,
   reach: number,
 ): number {
-  const along = meanCell(mesh.along)
-  const longest = mesh.width > 1 ? Math.max(along, meanCell(mesh.across)) : along
+  const along = cellsOf(mesh.along).after
+  const { before, after } = cellsOf(mesh.across)
+  const longest = mesh.width > 1 ? Math.max(along, before, after) : along
   const squaredSpread = (depth: number) => (shear * depth) / curve.pressure(depth)
   const leaving = sinkage - arc.height(reach, radius)
   const shortest = Math.min(squaredSpread(sinkage), squaredSpread(leaving))

@@ -1,4 +1,4 @@
-import { type Axis, coarser, meanCell, unchanged } from './axis.ts'
+import { cellsOf, coarser, type Runs, unchanged } from './axis.ts'
 import { type Mesh, meshOf, newField } from './mesh.ts'
 import { restrict, type Transfer, transferOf } from './transfer.ts'
 
@@ -18,21 +18,22 @@ export type Level = {
   readonly transfer?: Transfer
 }
 
-/** Cells this much longer one way than the other are made coarser in the fine direction alone. */
+/** Cells up to this much longer than the shortest are made coarser together with it, longer ones wait. */
 const SQUARE_ENOUGH = 1.5
 
+/** The next coarser mesh: ahead, on the land and over the gap each by itself, so that cells become square and stay so. */
 function next(mesh: Mesh, shear: number): { readonly mesh: Mesh; readonly transfer: Transfer } | undefined {
-  const ratio = meanCell(mesh.along) / meanCell(mesh.across)
-  const canAlong = coarser(mesh.along)
-  const canAcross = coarser(mesh.across)
-  const stay = (axis: Axis) => ({ axis, between: unchanged(axis) })
-  const halveAlong = ratio < SQUARE_ENOUGH || !canAcross
-  const halveAcross = ratio > 1 / SQUARE_ENOUGH || !canAlong
-  const along = (halveAlong && canAlong) || stay(mesh.along)
-  const across = (halveAcross && canAcross) || stay(mesh.across)
-  if (!canAlong && !canAcross) return undefined
-  const coarse = meshOf(along.axis, across.axis, shear)
-  return { mesh: coarse, transfer: transferOf(along.between, across.between, coarse) }
+  const [ahead, across] = [cellsOf(mesh.along), cellsOf(mesh.across)]
+  const shortest = Math.min(ahead.after, across.before, across.after)
+  if (shortest === Number.POSITIVE_INFINITY) return undefined
+  const halve = ({ before, after }: Runs<number>) => ({
+    before: before < SQUARE_ENOUGH * shortest,
+    after: after < SQUARE_ENOUGH * shortest,
+  })
+  const along = coarser(mesh.along, halve(ahead)) ?? unchanged(mesh.along)
+  const beside = coarser(mesh.across, halve(across)) ?? unchanged(mesh.across)
+  const coarse = meshOf(along.axis, beside.axis, shear)
+  return { mesh: coarse, transfer: transferOf(along.between, beside.between, coarse) }
 }
 
 export function hierarchyOf(finest: Mesh, shear: number): readonly Level[] {

@@ -1,4 +1,4 @@
-import { type Axis, coarser } from './axis.ts'
+import { type Axis, coarser, unchanged } from './axis.ts'
 import { meshOf, newField } from './mesh.ts'
 import { type Mat, minimise } from './minimise.ts'
 import type { Obstacle } from './obstacle.ts'
@@ -23,14 +23,9 @@ export function nested(
   const start = newField(mesh)
   const turned = () => onTurn?.(mesh.rows)
   if (!along) return [minimise(question, mesh, start, TOLERANCE, turned)]
-  const narrower = coarser(axes.across)
-  const across = narrower ?? { axis: axes.across, between: undefined }
+  const across = coarser(axes.across) ?? unchanged(axes.across)
   const coarse = nested(question, { along: along.axis, across: across.axis }, onTurn)
   const from = coarse[0]!
-  const between = across.between ?? {
-    below: Int32Array.from(axes.across.at, (_, i) => i),
-    part: new Float64Array(mesh.width),
-  }
-  prolong(transferOf(along.between, between, from.mesh), mesh, from.mesh, from.depth, start)
+  prolong(transferOf(along.between, across.between, from.mesh), mesh, from.mesh, from.depth, start)
   return [minimise(question, mesh, start, TOLERANCE, turned), ...coarse]
 }
