@@ -7,7 +7,7 @@ import { type Program, runProgram } from './program.ts'
 const POINTS = 12
 const { nodes, weights } = gaussLegendre(POINTS)
 /** Nearer to zero than this part of the range the expression may cancel: a power law that meets it in value and slope. */
-const NEAR_ZERO = 1e-6
+const NEAR_ZERO = 1e-9
 /** A panel is halved until its work is right to this part of it, or to what rounding leaves of the greatest pressure. */
 const CLOSE = 1e-13
 const ROUNDING = 1e-15
@@ -48,7 +48,14 @@ export function formulaCurve(program: Program, parameters: ArrayLike<number>, ra
   ask(least)
   const leastPressure = value[0]!
   const exponent = (least * rise[0]!) / leastPressure
-  const leastWork = (leastPressure * least) / (exponent + 1)
+  // work of the power law, and of what the expression has over it, u = least q³ against the power at zero
+  let leastWork = (leastPressure * least) / (exponent + 1)
+  for (let i = 0; i < POINTS; i++) column[i] = least * nodes[i]! ** 3
+  runProgram(program, parameters, column, POINTS, columnValues, columnSlopes)
+  for (let i = 0; i < POINTS; i++) {
+    const over = columnValues[i]! - leastPressure * nodes[i]! ** (3 * exponent)
+    leastWork += 3 * least * weights[i]! * nodes[i]! ** 2 * over
+  }
   ask(end)
   const endPressure = value[0]!
   const endSlope = rise[0]!

@@ -55,8 +55,9 @@ function sampler(program: Program, parameters: ArrayLike<number>): (sinkage: num
 function fault(sample: Sample, before: Sample): Omit<Problem, 'path'> | undefined {
   const place = describe(sample.sinkage, 'sinkage')
   const { pressure, slope } = sample
-  if (!Number.isFinite(pressure) || Number.isNaN(slope))
+  if (!Number.isFinite(pressure))
     return { expected: `a finite pressure at z = ${place}`, received: describe(pressure) }
+  if (Number.isNaN(slope)) return { expected: `a slope at z = ${place}`, received: 'none' }
   if (pressure > before.pressure && slope >= 0) return undefined
   return {
     expected: `pressure that grows with sinkage at z = ${place}`,
