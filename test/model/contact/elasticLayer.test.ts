@@ -158,7 +158,7 @@ describe('springs that spread load, fitted to the layer', () => {
   const told = new Map<string, readonly string[]>(
     page
       .split('\n')
-      .filter(line => /^\| 0(\.\d+)? \|/.test(line))
+      .filter(line => /^\| 0(\.\d+)? +\|/.test(line))
       .map(line =>
         line
           .split('|')
