@@ -15,6 +15,8 @@ type Stretch = {
   readonly topLnLoad: number
 }
 
+export type TableReading = { lnSinkage: number; slope: number }
+
 /** ln sinkage against ln load of one roller on one turf. */
 export type InverseTable = {
   readonly stretches: readonly Stretch[]
@@ -23,41 +25,85 @@ export type InverseTable = {
   readonly highLnSinkage: number
 }
 
-/** Knots lie this far apart in ln z, or in its root: the cubic is then good to about 1e-7. */
+/** Knots lie no further apart than this in ln z, or in its root. */
 const STEP = 0.1
 const ROOT_STEP = 0.05
+/** Knots are added until the cubic misses the curve by no more than this in ln z half way between two of them. */
+export const MISS = 2e-7
+const MOST_HALVINGS = 14
 /** The ends are found to this in ln W, and laid this far outside what is asked. */
 export const MARGIN = 0.01
 /** A touching point this much below the range, in ln z, no longer bends it. */
 export const FADED = 1.5
 /** How far, in ln z, either side of a touching point is asked. */
-const BESIDE = 1e-6
+const BESIDE = 1e-10
+
+type Knot = { readonly place: number; readonly load: number; readonly slope: number; readonly lnLoad: number }
+
+/** The cubic through two knots and their slopes: its value and slope at x. Positional: read for every cell. */
+function cubic(
+  x0: number,
+  y0: number,
+  m0: number,
+  x1: number,
+  y1: number,
+  m1: number,
+  x: number,
+  out: TableReading,
+): void {
+  const width = x1 - x0
+  const t = (x - x0) / width
+  const rise = y1 - y0
+  const left = m0 * width
+  const right = m1 * width
+  const c = 3 * rise - 2 * left - right
+  const d = left + right - 2 * rise
+  out.lnSinkage = y0 + t * (left + t * (c + t * d))
+  out.slope = (left + t * (2 * c + 3 * t * d)) / width
+}
+
+const probe: TableReading = { lnSinkage: 0, slope: 0 }
 
 function stretchOf(on: RollerOnTurf, from: number, to: number, rootedAt?: number): Stretch {
   const rooted = rootedAt !== undefined
   const start = rooted ? rootedAt : from
-  const place = (x: number) => (rooted ? Math.sqrt(x - start) : x - start)
+  const placeOf = (x: number) => (rooted ? Math.sqrt(x - start) : x - start)
   const origin = { lnLoad: rooted ? Math.log(on.at(Math.exp(start)).load) : 0, lnSinkage: start, rooted }
-  const first = place(from)
-  const last = place(to)
-  const count = Math.max(2, Math.ceil((last - first) / (rooted ? ROOT_STEP : STEP)) + 1)
-  const loads = new Float64Array(count)
-  const sinkages = new Float64Array(count)
-  const slopes = new Float64Array(count)
-  let topLnLoad = 0
-  for (let i = 0; i < count; i++) {
-    const t = first + ((last - first) * i) / (count - 1)
-    const x = start + (rooted ? t * t : t)
-    const { load, stiffness, sinkage } = on.at(Math.exp(x))
+  const knotAt = (place: number): Knot => {
+    const { load, stiffness, sinkage } = on.at(Math.exp(start + (rooted ? place * place : place)))
     const slope = load / (stiffness * sinkage)
-    topLnLoad = Math.log(load)
-    const above = topLnLoad - origin.lnLoad
-    sinkages[i] = t
-    loads[i] = rooted ? Math.sqrt(Math.max(above, 0)) : above
+    const lnLoad = Math.log(load)
+    const above = lnLoad - origin.lnLoad
+    const root = rooted ? Math.sqrt(Math.max(above, 0)) : above
     // dξ/dη of the roots: (η/ξ) d ln z/d ln W, at the origin the root of it
-    slopes[i] = !rooted ? slope : t > 0 ? (loads[i]! / t) * slope : Math.sqrt(slope)
+    const told = !rooted ? slope : place > 0 ? (root / place) * slope : Math.sqrt(slope)
+    return { place, load: root, slope: told, lnLoad }
   }
-  return { origin, loads, sinkages, slopes, topLnLoad }
+  /** Knots after `left` up to and with `right`. */
+  const between = (left: Knot, right: Knot, halvings: number): Knot[] => {
+    const middle = knotAt((left.place + right.place) / 2)
+    cubic(left.load, left.place, left.slope, right.load, right.place, right.slope, middle.load, probe)
+    const miss = rooted ? probe.lnSinkage ** 2 - middle.place ** 2 : probe.lnSinkage - middle.place
+    if (Math.abs(miss) <= MISS || halvings === 0) return [middle, right]
+    return [...between(left, middle, halvings - 1), ...between(middle, right, halvings - 1)]
+  }
+  const first = placeOf(from)
+  const last = placeOf(to)
+  const count = Math.max(1, Math.ceil((last - first) / (rooted ? ROOT_STEP : STEP) / 2))
+  let left = knotAt(first)
+  const knots = [left]
+  for (let i = 1; i <= count; i++) {
+    const right = knotAt(first + ((last - first) * i) / count)
+    knots.push(...between(left, right, MOST_HALVINGS))
+    left = right
+  }
+  return {
+    origin,
+    loads: Float64Array.from(knots, knot => knot.load),
+    sinkages: Float64Array.from(knots, knot => knot.place),
+    slopes: Float64Array.from(knots, knot => knot.slope),
+    topLnLoad: left.lnLoad,
+  }
 }
 
 /**
@@ -104,8 +150,6 @@ export function inverseTable(
   }
 }
 
-export type TableReading = { lnSinkage: number; slope: number }
-
 /** Reads the table at a load into `out`; false outside it. */
 export function readTableAt(table: InverseTable, lnLoad: number, out: TableReading): boolean {
   if (!(lnLoad >= table.lowLnLoad)) return false
@@ -116,15 +160,9 @@ export function readTableAt(table: InverseTable, lnLoad: number, out: TableReadi
     const x = origin.rooted ? Math.sqrt(Math.max(above, 0)) : above
     let i = 0
     while (i < xs.length - 2 && x > xs[i + 1]!) i++
-    const width = xs[i + 1]! - xs[i]!
-    const t = (x - xs[i]!) / width
-    const rise = ys[i + 1]! - ys[i]!
-    const left = ms[i]! * width
-    const right = ms[i + 1]! * width
-    const c = 3 * rise - 2 * left - right
-    const d = left + right - 2 * rise
-    const y = ys[i]! + t * (left + t * (c + t * d))
-    const slope = (left + t * (2 * c + 3 * t * d)) / width
+    cubic(xs[i]!, ys[i]!, ms[i]!, xs[i + 1]!, ys[i + 1]!, ms[i + 1]!, x, out)
+    const y = out.lnSinkage
+    const { slope } = out
     out.lnSinkage = origin.lnSinkage + (origin.rooted ? y * y : y)
     out.slope = origin.rooted && x > 0 ? (slope * y) / x : origin.rooted ? slope * slope : slope
     return true

@@ -1,7 +1,7 @@
 import type { RollerOnTurf } from '../contact/index.ts'
 import { increasingRoot } from '../numerics/index.ts'
 import { evenly, lagrange, placeAmong, STENCIL } from './interpolation.ts'
-import { FADED, type InverseTable, inverseTable, MARGIN } from './inverseTable.ts'
+import { FADED, type InverseTable, inverseTable, MARGIN, MISS } from './inverseTable.ts'
 
 /** Tables of one roller for any softness of a map. */
 export type SoftnessTables = (softness: number) => InverseTable | undefined
@@ -84,8 +84,8 @@ function oneByOne({ rollerAt, lnLow, lnHigh }: Question): SoftnessTables {
 
 /**
  * Tables for many softnesses from few: ln sinkage at a fixed load is smooth in ln softness, so it is solved at
- * anchors and read between them through six. Where an anchor bottoms out, or touches a groove floor (a bend), the
- * softness is tabulated by itself.
+ * anchors and read between them through six. Where an anchor bottoms out or touches a groove floor (a bend), and where
+ * the reading misses half way between two anchors, the softness is tabulated by itself.
  */
 export function softnessTables(question: Question): SoftnessTables {
   const { rollerAt, softnesses, lnLow, lnHigh } = question
@@ -99,28 +99,44 @@ export function softnessTables(question: Question): SoftnessTables {
     const on = rollerAt(Math.exp(lnSoftness))
     found.push(on && anchorAt(on, knots.values, (knot, tangent) => startOf(found, knot, tangent)))
   }
-  return softness => {
-    const { first, t } = placeAmong(anchors, Math.log(softness))
-    const stencil = found.slice(first, first + STENCIL)
-    const whole = stencil.filter(anchor => anchor !== undefined)
-    if (whole.length < STENCIL) return single(softness)
+  /** The anchors about a place, mixed; undefined where one of them has no answer. */
+  const mixedAt = (lnSoftness: number): Anchor | undefined => {
+    const { first, t } = placeAmong(anchors, lnSoftness)
+    const whole = found.slice(first, first + STENCIL).filter(anchor => anchor !== undefined)
+    if (whole.length < STENCIL) return undefined
     const weights = lagrange(t)
     const mixed = (pick: (anchor: Anchor) => Float64Array) =>
       knots.values.map((_, k) => whole.reduce((sum, anchor, i) => sum + weights[i]! * pick(anchor)[k]!, 0))
-    const sinkages = mixed(anchor => anchor.lnSinkages)
+    return { lnSinkages: mixed(anchor => anchor.lnSinkages), slopes: mixed(anchor => anchor.slopes) }
+  }
+  /** Whether the mixture is right half way between two anchors, under the least and the greatest load. */
+  const holds = Array.from(anchors.values, lnSoftness => {
+    const half = lnSoftness + anchors.step / 2
+    const mixture = mixedAt(half)
+    const on = mixture && rollerAt(Math.exp(half))
+    if (!on || !mixture) return false
+    return [0, knots.values.length - 1].every(k => {
+      const { load } = on.at(Math.exp(mixture.lnSinkages[k]!))
+      return Math.abs(Math.log(load) - knots.values[k]!) * mixture.slopes[k]! <= MISS
+    })
+  })
+  return softness => {
+    const lnSoftness = Math.log(softness)
+    const mixture = holds[placeAmong(anchors, lnSoftness).below] ? mixedAt(lnSoftness) : undefined
+    if (!mixture) return single(softness)
     return {
       stretches: [
         {
           origin: { lnLoad: 0, lnSinkage: 0, rooted: false },
           loads: knots.values,
-          sinkages,
-          slopes: mixed(anchor => anchor.slopes),
+          sinkages: mixture.lnSinkages,
+          slopes: mixture.slopes,
           topLnLoad: knots.values.at(-1)!,
         },
       ],
       lowLnLoad: knots.values[0]!,
-      lowLnSinkage: sinkages[0]!,
-      highLnSinkage: sinkages.at(-1)!,
+      lowLnSinkage: mixture.lnSinkages[0]!,
+      highLnSinkage: mixture.lnSinkages.at(-1)!,
     }
   }
 }

@@ -137,6 +137,15 @@ function step(
 const tooDeep = ({ question, on }: Axle, sinkage: number, roll: number): boolean =>
   sinkage + (Math.abs(roll) * question.roller.length) / 2 > on.limit
 
+/** Where the rear roller starts: a track may lie deeper than it sank the round before. */
+function startInTrack(
+  { question, on }: Axle,
+  { rear, rearLoad: load }: Found,
+): Pressing | BottomedOut | NotConverged {
+  const { from = 0 } = on
+  return rear.sinkage > from ? rear : findPressing(question, load, 'rear', on)
+}
+
 /** Newton from the level state. */
 function lean(
   question: UnitQuestion,
@@ -147,7 +156,9 @@ function lean(
   const tilted = question.balance !== 'level'
   const { length } = question.unit.frontRoller
   const rearFrom = axles.rear.on.from ?? 0
-  let guess: Guess = { front: start.front.sinkage, rear: start.rear.sinkage, roll: start.roll }
+  const rear = startInTrack(axles.rear, start)
+  if ('outcome' in rear) return rear
+  let guess: Guess = { front: start.front.sinkage, rear: rear.sinkage, roll: start.roll }
   let residual = Number.NaN
   for (let turn = 1; turn <= MOST_TURNS; turn++) {
     for (const where of ['front', 'rear'] as const)
