@@ -60,8 +60,11 @@ export type Asked = { unit: Unit; turf: Turf; condition: Condition; arc?: 'parab
 
 /** A rear roller that rolls in the front roller's track: the map is then read between anchors over both axes. */
 const rollsInTrack = ({ turf, condition }: Asked) => condition.kind === 'mowing' && (turf.rebound ?? 1) < 1
+/** Grooves on a law that rises almost upright where a floor is touched: the stiffness is less sure there. */
+const isSteep = ({ turf, unit }: Asked) =>
+  turf.law.kind === 'power' && turf.law.exponent < 0.5 && unit.frontRoller.surface.kind === 'grooved'
 /** What the map promises where it is so, in metres. */
-const IN_TRACK = 3e-6
+const IN_TRACK = 2e-5
 
 /** What settle says of one cell, and how near the map promises to be. */
 function cellBySettle(asked: Asked, mass: number, softness: number, quantity: MapQuantity) {
@@ -85,7 +88,7 @@ function cellBySettle(asked: Asked, mass: number, softness: number, quantity: Ma
   const length = { name: 'in a track', relative: 0, absolute: IN_TRACK }
   const slope = slopeAt(here.law, front.sinkage)
   const tracked = quantity === 'peakPressure' ? { ...length, absolute: IN_TRACK * slope } : length
-  const near = rollsInTrack(asked) ? tracked : ofSize(size, stated(1e-6))
+  const near = rollsInTrack(asked) ? tracked : ofSize(size, stated(isSteep(asked) ? 2e-6 : 1e-6))
   return { outcome: settled.outcome, value: value[quantity], near }
 }
 

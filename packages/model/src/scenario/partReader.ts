@@ -25,7 +25,11 @@ export const newFindings = (formulas: ReadonlyMap<object, FormulaMade> = new Map
   formulas,
 })
 
-export const joined = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`)
+/** A place inside a place; a name of no letters is told by its quotes. */
+export const joined = (path: string, key: string): string => {
+  const named = key === '' ? '""' : key
+  return path === '' ? named : `${path}.${named}`
+}
 
 const dimensionOf = (quantity: QuantityName): Dimension => {
   const { factor, unit } = catalogue[quantity].metric
