@@ -123,6 +123,18 @@ describe('a unit on a slope', () => {
     expectNear(hitched?.front.load ?? Number.NaN, free?.front.load ?? 0, solver)
   })
 
+  test('a cylinder tells its clip while mowing, and only then', () => {
+    // common practice: travel between two blades, speed/(blades × turns a second)
+    const unit = { ...plain, cylinder: { blades: 11, turnsPerSecond: 25 } }
+    const clip = settledOf(unit, turf, { kind: 'mowing', speed: 1.65 })?.clip
+    expectNear(clip ?? Number.NaN, 1.65 / (11 * 25), identity)
+    expect(settledOf(unit, turf, standing)?.clip).toBeUndefined()
+    const half = { ...plain, cylinder: { blades: 7.5, turnsPerSecond: 25 } }
+    expect(() => settle({ unit: half, turf, condition: standing })).toThrow(
+      /cylinder\.blades: expected a whole number/,
+    )
+  })
+
   test('refuses a slope steeper than a right angle is half of, and a unit that would tip', () => {
     expect(() => settle({ unit: { ...plain, slopeAlong: 1 }, turf, condition: standing })).toThrow(
       /unit\.slopeAlong/,

@@ -17,6 +17,7 @@ import {
 } from '../quantities/index.ts'
 import { type Turf, turfProblems } from '../turf/index.ts'
 import { tippingProblems } from './balance.ts'
+import { clipOf } from './clipOf.ts'
 import { type Found, findSettled } from './findSettled.ts'
 import { type Force, forcesOn, remainders } from './forces.ts'
 import { withBuildUp } from './raised.ts'
@@ -53,6 +54,8 @@ export type SettledUnit = {
   readonly unrecovered: Metres
   /** (z_f − z_r)/B: how the unit leans against its attitude on the bench. */
   readonly attitude: number
+  /** Travel between two blades; there while mowing with a cylinder whose blades and turns are given. */
+  readonly clip?: Metres
   readonly forces: readonly Force[]
   /** What the forces leave of their sums, moments about the front axle. */
   readonly balance: { readonly down: Newtons; readonly forward: Newtons; readonly moment: number }
@@ -129,6 +132,9 @@ const along = (unit: Unit, valueAt: (y: Metres) => Metres): Sides => {
   return { left: valueAt(-half), middle: valueAt(0), right: valueAt(half) }
 }
 
+const clipWhile = ({ unit: { cylinder }, condition }: UnitQuestion): { clip?: Metres } =>
+  cylinder && condition.kind === 'mowing' ? { clip: clipOf({ ...cylinder, speed: condition.speed }) } : {}
+
 function describeSettled(question: UnitQuestion, found: Found): SettledUnit {
   const { unit } = question
   const { front, rear, frontLoad, rearLoad, tilt, roll, answers, resistances, balance, axles } = found
@@ -163,6 +169,7 @@ function describeSettled(question: UnitQuestion, found: Found): SettledUnit {
     effectiveHeight,
     unrecovered,
     attitude: (front.sinkage - rear.sinkage) / unit.wheelbase,
+    ...clipWhile(question),
     forces,
     balance: remainders(forces),
     cautions: [

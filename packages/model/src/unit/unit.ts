@@ -1,4 +1,5 @@
 import {
+  describe,
   type Kilograms,
   type Metres,
   type Newtons,
@@ -99,6 +100,11 @@ const loadProblems = (load: UnitLoad, path: string): Problem[] => [
   ...ifGiven(load.offset, `${path}.offset`, 'place'),
 ]
 
+const bladeProblems = (blades: number | undefined, path: string): Problem[] =>
+  blades === undefined || (Number.isInteger(blades) && blades >= 1)
+    ? []
+    : [{ path, expected: 'a whole number, at least 1', received: describe(blades) }]
+
 /** What is wrong with the parts of a unit, one by one. */
 export const partProblems = (unit: Unit, path: string): Problem[] => [
   ...frameProblems(unit, path),
@@ -110,7 +116,7 @@ export const partProblems = (unit: Unit, path: string): Problem[] => [
   ...ifGiven(unit.slopeAlong, `${path}.slopeAlong`, 'angle', { atLeast: -STEEPEST, atMost: STEEPEST }),
   ...ifGiven(unit.slopeAcross, `${path}.slopeAcross`, 'angle', { atLeast: -STEEPEST, atMost: STEEPEST }),
   ...ifGiven(unit.hitchHeight, `${path}.hitchHeight`, 'place', { atLeast: 0 }),
-  ...ifGiven(unit.cylinder?.blades, `${path}.cylinder.blades`, 'count', { atLeast: 1 }),
+  ...bladeProblems(unit.cylinder?.blades, `${path}.cylinder.blades`),
   ...ifGiven(unit.cylinder?.turnsPerSecond, `${path}.cylinder.turnsPerSecond`, 'turning', { above: 0 }),
   ...ifGiven(unit.edgeLength, `${path}.edgeLength`, 'length', { above: 0 }),
 ]
