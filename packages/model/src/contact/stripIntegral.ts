@@ -20,7 +20,7 @@ export type GrooveKinks = {
 const AT_ONCE = 1e-9
 
 export const grooveKinks = (curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks =>
-  withCorners(kinksOfPitch(curve, shear, surface), curve.corners ?? [])
+  withCorners(kinksOfPitch(curve, shear, surface), curve.corners ?? [], surface.depth)
 
 function kinksOfPitch(curve: Curve, shear: number, surface: GroovedSurface): GrooveKinks {
   const { depth } = surface
@@ -79,9 +79,14 @@ function whereReached(
   return Math.exp(next)
 }
 
-/** Sinkages at which a strip is split: the kinks of the pitch, and the corners of the law. */
-const withCorners = (kinks: GrooveKinks, corners: readonly number[]): GrooveKinks =>
-  corners.length === 0 ? kinks : { ...kinks, at: [...kinks.at, ...corners].sort((a, b) => a - b) }
+/** Sinkages at which a strip is split: the kinks of the pitch, the corners of the law, and those met on the floor. */
+const withCorners = (kinks: GrooveKinks, corners: readonly number[], depth: number): GrooveKinks =>
+  corners.length === 0
+    ? kinks
+    : {
+        ...kinks,
+        at: [...kinks.at, ...corners, ...corners.map(corner => corner + depth)].sort((a, b) => a - b),
+      }
 
 /** How deep the groove is at x, and how that grows: constant under a parabola; two circles on one axis draw apart. */
 function localDepth(

@@ -7,6 +7,8 @@ export type MeasuredLaw = { readonly kind: 'measured'; readonly points: readonly
 
 /** More points than a gauge gives in a day; a longer list is a mistake. */
 const MOST_POINTS = 1000
+/** Up to so many points the strips of a grooved roller are split at each; more lie so near that it makes no odds. */
+const MOST_SPLITS = 8
 const MOST_TURNS = 60
 
 /** The points with (0, 0) before them, unless it is there. */
@@ -126,7 +128,7 @@ function curveThrough(points: readonly MeasuredPoint[]): Curve {
     pole: Number.POSITIVE_INFINITY,
     limit: Number.POSITIVE_INFINITY,
     breaks: z.slice(1),
-    corners: [],
+    corners: last <= MOST_SPLITS ? z.slice(1) : [],
     knownTo: p[last]!,
   }
 }
