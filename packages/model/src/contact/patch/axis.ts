@@ -42,8 +42,33 @@ export function kneedAxis(knee: number, first: number, end: number, second: numb
   return axisOf(at, first)
 }
 
-/** Where a fine line lies between coarse ones: on `below`, or `part` of the way to the next. */
-export type Between = { readonly below: Int32Array; readonly part: Float64Array }
+/** Where fine and coarse lines lie in each other. */
+export type Between = {
+  /** Of a fine line: the coarse line it lies on, or `part` of the way to the next. */
+  readonly below: Int32Array
+  readonly part: Float64Array
+  /** Of a coarse line: the fine line it is, and what it takes of the fine lines before and after that. */
+  readonly on: Int32Array
+  readonly fromBefore: Float64Array
+  readonly fromAfter: Float64Array
+}
+
+function betweenOf(at: Float64Array, coarse: Axis, lines: readonly number[]): Between {
+  const below = new Int32Array(at.length)
+  const part = new Float64Array(at.length)
+  const fromBefore = new Float64Array(lines.length)
+  const fromAfter = new Float64Array(lines.length)
+  for (let i = 0, c = 0; i < at.length; i++) {
+    if (i === lines[c + 1]) c++
+    const t = (at[i]! - coarse.at[c]!) * coarse.after[c]!
+    below[i] = c
+    part[i] = t
+    if (t === 0) continue
+    fromAfter[c] = 1 - t
+    fromBefore[c + 1] = t
+  }
+  return { below, part, on: Int32Array.from(lines), fromBefore, fromAfter }
+}
 
 /** The two runs of equal cells of an axis: before the kept line and after it. */
 export type Runs<T> = { readonly before: T; readonly after: T }
@@ -67,24 +92,13 @@ export function coarser(
     Float64Array.from(lines, i => at[i]!),
     lines.indexOf(keep),
   )
-  const below = new Int32Array(at.length)
-  const part = new Float64Array(at.length)
-  for (let i = 0, c = 0; i < last; i++) {
-    if (i === lines[c + 1]) c++
-    below[i] = c
-    part[i] = (at[i]! - coarse.at[c]!) * coarse.after[c]!
-  }
-  below[last] = lines.length - 1
-  return { axis: coarse, between: { below, part } }
+  return { axis: coarse, between: betweenOf(at, coarse, lines) }
 }
 
 /** The axis as it is, where other cells alone are made coarser. */
 export const unchanged = (axis: Axis): { readonly axis: Axis; readonly between: Between } => ({
   axis,
-  between: {
-    below: Int32Array.from(axis.at, (_, i) => i),
-    part: new Float64Array(axis.at.length),
-  },
+  between: betweenOf(axis.at, axis, Array.from(axis.at.keys())),
 })
 
 /** Mean cell of each run; Infinity for a run of one cell or none, which cannot be halved. */

@@ -33,22 +33,28 @@ export function gradients(
 ): number {
   const finest = levels[0]!
   const { rhs, change } = finest
-  const first = dot(rhs, rhs)
+  const enoughLeft = enough * enough * dot(rhs, rhs)
   let before = 0
   for (let used = 1; used <= most; used++) {
     cycle(levels)
     const now = dot(rhs, change)
     if (!(now > 0)) return used
-    const turn = used === 1 ? 0 : now / before
-    for (let k = 0; k < direction.length; k++) direction[k] = change[k]! + turn * direction[k]!
+    if (used === 1) direction.set(change)
+    else {
+      const turn = now / before
+      for (let k = 0; k < direction.length; k++) direction[k] = change[k]! + turn * direction[k]!
+    }
     leaveRest(finest, direction, nothing, image)
     // image is minus what the operator makes of the direction
     const step = -now / dot(direction, image)
+    let left = 0
     for (let k = 0; k < direction.length; k++) {
       answer[k] = answer[k]! + step * direction[k]!
-      rhs[k] = rhs[k]! + step * image[k]!
+      const rest = rhs[k]! + step * image[k]!
+      rhs[k] = rest
+      left += rest * rest
     }
-    if (dot(rhs, rhs) <= enough * enough * first) return used
+    if (left <= enoughLeft) return used
     before = now
   }
   return most

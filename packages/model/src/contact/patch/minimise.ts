@@ -168,7 +168,7 @@ export function minimise(
         const k = (i + 1) * width + j
         const free = u[k]! > obstacle[k]!
         held[k] = free ? 0 : along.share[i]! * across.share[j]!
-        finest.springs[k] = Number.isFinite(springs.slope[k]!) ? springs.slope[k]! : 0
+        finest.springs[k] = free ? springs.slope[k]! : 0
       }
     fillHierarchy(levels)
     unbalanced(mesh, springs, u, rhs)

@@ -13,7 +13,7 @@ export type Springs = {
   readonly slope: Float64Array
   /** Depth it was worked out at. */
   readonly about: Float64Array
-  /** Works the nodes out again that have moved. */
+  /** Works the nodes out again that have moved by more than next to nothing. */
   readonly renew: (u: Float64Array) => void
   /** Depth at which one node is in balance: diagonal · u + force(u) = pull, between the bounds. */
   readonly balance: (k: number, diagonal: number, pull: number, low: number, high: number) => number
@@ -21,6 +21,8 @@ export type Springs = {
 
 /** Near zero a slope is taken at this part of the sinkage: that of √Φ has no limit in floating point. */
 const NEAR_ZERO = 1e-9
+/** A tangent is kept while its node has moved by no more than this part: its force is then good to the square of that. */
+const NEAR = 1e-4
 const BALANCED = 1e-4
 const MOST_STEPS = 40
 
@@ -61,7 +63,11 @@ export function springsOf({ curve, shear, sinkage }: Obstacle, mesh: Mesh): Spri
 
   const renew = (u: Float64Array): void => {
     const end = (rows + 1) * width
-    for (let k = width; k < end; k++) if (u[k] !== about[k]) workOut(k, u[k]!)
+    for (let k = width; k < end; k++) {
+      const here = u[k]!
+      // written so that a node never worked out, about NaN, is
+      if (!(Math.abs(here - about[k]!) <= NEAR * here)) workOut(k, here)
+    }
   }
 
   const balance = (k: number, diagonal: number, pull: number, low: number, high: number): number => {

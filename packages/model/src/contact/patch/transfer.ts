@@ -1,48 +1,47 @@
 import type { Between } from './axis.ts'
 import type { Mesh } from './mesh.ts'
 
-/** How fine and coarse lines lie in each other, and room for one coarse and one fine row. */
+/** How fine and coarse lines lie in each other, and room for one fine and one coarse row. */
 export type Transfer = {
   readonly along: Between
   readonly across: Between
+  /** One longer at both ends: what stands there is read with weight zero. */
+  readonly fineRow: Float64Array
   readonly row: Float64Array
 }
 
 export const transferOf = (along: Between, across: Between, coarse: Mesh): Transfer => ({
   along,
   across,
+  fineRow: new Float64Array(across.below.length + 2),
   row: new Float64Array(coarse.width + 1),
 })
 
 /** What a fine field sums to on the coarse nodes: the transpose of interpolation. */
 export function restrict(
-  { along, across, row }: Transfer,
+  { along, across, fineRow }: Transfer,
   fine: Mesh,
   coarse: Mesh,
   from: Float64Array,
   to: Float64Array,
 ): void {
-  to.fill(0)
-  const { below, part } = across
   const { width } = fine
-  const wide = coarse.width
-  for (let i = 0; i < fine.rows; i++) {
-    row.fill(0)
-    const start = (i + 1) * width
-    for (let j = 0; j < width; j++) {
-      const c = below[j]!
-      const t = part[j]!
-      const value = from[start + j]!
-      if (t === 0) row[c] = row[c]! + value
-      else {
-        row[c] = row[c]! + (1 - t) * value
-        row[c + 1] = row[c + 1]! + t * value
+  const { on, fromBefore, fromAfter } = across
+  for (let c = 0; c < coarse.rows; c++) {
+    const before = along.fromBefore[c]!
+    const after = along.fromAfter[c]!
+    const start = (along.on[c]! + 1) * width
+    if (before === 0 && after === 0) for (let j = 0; j < width; j++) fineRow[j + 1] = from[start + j]!
+    else
+      for (let j = 0; j < width; j++) {
+        const k = start + j
+        fineRow[j + 1] = from[k]! + before * from[k - width]! + after * from[k + width]!
       }
+    const out = (c + 1) * coarse.width
+    for (let d = 0; d < coarse.width; d++) {
+      const j = on[d]! + 1
+      to[out + d] = fineRow[j]! + fromBefore[d]! * fineRow[j - 1]! + fromAfter[d]! * fineRow[j + 1]!
     }
-    const t = along.part[i]!
-    const into = (along.below[i]! + 1) * wide
-    for (let c = 0; c < wide; c++) to[into + c] = to[into + c]! + (1 - t) * row[c]!
-    if (t > 0) for (let c = 0; c < wide; c++) to[into + wide + c] = to[into + wide + c]! + t * row[c]!
   }
 }
 
