@@ -5,7 +5,7 @@ import { rollerOnTurf } from '../../../packages/model/src/contact/index.ts'
 import { bounded, conditions, grooved, rollerWith, smooth, turfs } from '../../support/arbitraries.ts'
 import { referenceLaw } from '../../support/referenceLaws.ts'
 import { derivative } from '../../support/referenceQuadrature.ts'
-import { missOf, stated } from '../../support/tolerance.ts'
+import { expectNear, identity, missOf, stated } from '../../support/tolerance.ts'
 
 type Case = { roller: Roller; turf: Turf; condition: Condition; arc: Arc; part: number }
 const casesOf = (roller: fc.Arbitrary<Roller>): fc.Arbitrary<Case> =>
@@ -66,4 +66,18 @@ describe('stiffness is the slope of load against sinkage', () => {
     expect(misses).toEqual([])
     expect(compared).toBeGreaterThan(0.7 * runs)
   })
+})
+
+test('a rebound too small to be told from none is none', () => {
+  const question = {
+    roller: { mass: 4.2, diameter: 0.147, length: 0.4, surface: { kind: 'smooth' } },
+    condition: { kind: 'mowing', speed: 1.2 },
+    arc: 'circle',
+  } as const
+  const turf = { law: { kind: 'linear', softness: 1.9e-4 }, spread: 3.5e-3 } as const
+  const at = (rebound: number) => rollerOnTurf({ ...question, turf: { ...turf, rebound } }).at(2e-3)
+  const none = at(0)
+  const least = at(4.4e-323)
+  expectNear(least.stiffness, none.stiffness, identity)
+  expectNear(least.load, none.load, identity)
 })

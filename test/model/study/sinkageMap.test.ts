@@ -80,7 +80,7 @@ describe('a map is settle, cell by cell', () => {
 })
 
 describe('a map of a lone roller is press, cell by cell', () => {
-  test.each(['smooth', 'grooved', 'grooved, shallow'])('%s', name => {
+  test.each(Object.keys(surfaces))('%s', name => {
     const roller: Roller = { ...unitOn(surfaces[name] ?? expect.fail(name)).frontRoller }
     for (const turf of Object.values(soils)) {
       const condition = { kind: 'standing' } as const
