@@ -19,7 +19,7 @@ const casesOf = (roller: fc.Arbitrary<Roller>): fc.Arbitrary<Case> =>
 
 /**
  * How near the slope is: p′ without end at zero (exponents below one) and a floor first met off the panels of the
- * quadrature (on a circle the groove's depth varies) cost digits of the slope, not of the load.
+ * quadrature (on a circle the depth of a groove varies) cost digits of the slope.
  */
 function accuracyOf({ turf, roller, arc }: Case, touched: boolean) {
   const steep = turf.law.kind === 'power' && turf.law.exponent < 0.5
