@@ -3,15 +3,13 @@ export { type FormulaMade, formulaLaw } from './formula/formulaLaw.ts'
 export type { FormulaCorner, FormulaRange } from './formula/formulaRange.ts'
 export {
   curveOf,
-  lawProblems,
-  lawWithSoftness,
   pressureAt,
   sinkageAt,
   slopeAt,
   softnessOf,
   workTo,
 } from './law.ts'
-export { type Curve, type FarMat, type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './laws/lawKind.ts'
+export { type Curve, type FarMat, type LawKind, REFERENCE_PRESSURE } from './laws/lawKind.ts'
 export { type LawName, laws, type PressureLaw } from './laws/laws.ts'
 export { depressionAfter } from './recovery.ts'
 export { shearOf, spreadAt, type Turf, turfProblems, withSoftness } from './turf.ts'
