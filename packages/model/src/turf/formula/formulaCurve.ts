@@ -123,16 +123,22 @@ export function formulaCurve(program: Program, parameters: ArrayLike<number>, ra
     if (from === 0) return (pressure(by) * by) / (exponent + 1)
     return ((pressure(from) * from) / (exponent + 1)) * Math.expm1((exponent + 1) * Math.log1p(by / from))
   }
+  // a mat is followed from one turning point at a time: its work down to the next edge is kept
+  let kept = Number.NaN
+  let keptWork = 0
+  const downToEdge = (at: number, depth: number): number => {
+    if (kept !== depth) {
+      keptWork = piece(at, depth, edges[at + 1]! - depth)
+      kept = depth
+    }
+    return keptWork
+  }
   const workBetween = (depth: number, by: number): number => {
     const to = depth + by
     const a = seek(edges, depth)
     const b = seek(edges, to)
     if (a === b) return piece(a, depth, by)
-    return (
-      piece(a, depth, edges[a + 1]! - depth) +
-      (worked[b]! - worked[a + 1]!) +
-      piece(b, edges[b]!, to - edges[b]!)
-    )
+    return downToEdge(a, depth) + (worked[b]! - worked[a + 1]!) + piece(b, edges[b]!, to - edges[b]!)
   }
   const work = (depth: number): number => {
     const at = seek(edges, depth)

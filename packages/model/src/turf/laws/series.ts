@@ -114,7 +114,9 @@ export function series(layers: readonly Curve[], softness: number): Curve {
     for (let i = 0; i < layers.length; i++) sum += layers[i]!.work(parts[i]!)
     return sum
   }
-  const pressure = (depth: number): number => asked(depth).pressure
+  // kernels ask for the work between two depths and then for the pressure at the lower one: the upper one stays known
+  const pressure = (depth: number): number =>
+    beyond.sinkage === depth ? beyond.pressure : asked(depth).pressure
   const curve: Curve = {
     pressure,
     slope: depth => 1 / asked(depth).give,
