@@ -328,16 +328,16 @@ static Mat minimise(const Question *q, Axis x, Axis y, double *u, double toleran
   }
 }
 
-static Mat nested(const Question *q, Axis x, Axis y) {
+static Mat nested(const Question *q, Axis x, Axis y, double tolerance) {
   int width = y.last + 1, rows = x.last + 1;
   double *u = field((rows + 2) * width);
   if (rows > 12) {
     Axis cx, cy; Between along, across;
     coarser(&x, 1, 1, &cx, &along); coarser(&y, 1, 1, &cy, &across);
-    Mat from = nested(q, cx, cy);
+    Mat from = nested(q, cx, cy, 1e-5);
     prolong(&along, &across, rows, width, cy.last + 1, field(cy.last + 2), from.u, u);
   }
-  return minimise(q, x, y, u, 1e-6);
+  return minimise(q, x, y, u, tolerance);
 }
 
 int main(int argc, char **argv) {
@@ -354,7 +354,7 @@ int main(int argc, char **argv) {
   if (!pool) return 3;
   for (int turn = 0; turn < repeats; turn++) {
     taken = 0;
-    Mat mat = nested(&q, kneed(0, 0, sqrt(2 * R * q.z) + 4 * decay, cells), kneed(land, on_land, half, cells - on_land));
+    Mat mat = nested(&q, kneed(0, 0, sqrt(2 * R * q.z) + 4 * decay, cells), kneed(land, on_land, half, cells - on_land), 1e-6);
     if (turn == repeats - 1) printf("%.12g %d\n", mat.load, mat.cycles);
   }
   return 0;

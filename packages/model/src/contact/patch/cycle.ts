@@ -23,15 +23,16 @@ function relax({ mesh, inverse }: Level, colour: number, u: Float64Array, rhs: F
   }
 }
 
-/** rest = rhs − (A + springs) u on the nodes that hang free, 0 on the others. */
+/** rest = rhs − (A + springs) u on the nodes that hang free, 0 on the others. Returns u · rest. */
 export function leaveRest(
   { mesh, inverse }: Level,
   u: Float64Array,
   rhs: Float64Array,
   rest: Float64Array,
-): void {
+): number {
   const { rows, width, west, east, south, north, along, across } = mesh
   const shareAcross = across.share
+  let product = 0
   for (let i = 0; i < rows; i++) {
     const w = west[i]!
     const e = east[i]!
@@ -40,15 +41,20 @@ export function leaveRest(
     for (let j = 0; j < width; j++) {
       const k = start + j
       const per = inverse[k]!
-      rest[k] =
-        per === 0
-          ? 0
-          : rhs[k]! +
-            shareAcross[j]! * (w * u[k - width]! + e * u[k + width]!) +
-            share * (south[j]! * u[k - 1]! + north[j]! * u[k + 1]!) -
-            u[k]! / per
+      if (per === 0) {
+        rest[k] = 0
+        continue
+      }
+      const left =
+        rhs[k]! +
+        shareAcross[j]! * (w * u[k - width]! + e * u[k + width]!) +
+        share * (south[j]! * u[k - 1]! + north[j]! * u[k + 1]!) -
+        u[k]! / per
+      rest[k] = left
+      product += u[k]! * left
     }
   }
+  return product
 }
 
 /** Pairs of sweeps on the coarsest grid, which has a handful of nodes. */

@@ -7,6 +7,22 @@ export const dot = (a: Float64Array, b: Float64Array): number => {
   return sum
 }
 
+/** direction = change + turn · direction. */
+function turnTo(direction: Float64Array, change: Float64Array, turn: number): void {
+  for (let k = 0; k < direction.length; k++) direction[k] = change[k]! + turn * direction[k]!
+}
+
+/** to += step · along; returns what it has become, squared. */
+function move(to: Float64Array, step: number, along: Float64Array): number {
+  let squared = 0
+  for (let k = 0; k < to.length; k++) {
+    const now = to[k]! + step * along[k]!
+    to[k] = now
+    squared += now * now
+  }
+  return squared
+}
+
 /** Room that the steps need on the finest grid. */
 export type Room = {
   readonly direction: Float64Array
@@ -40,20 +56,11 @@ export function gradients(
     const now = dot(rhs, change)
     if (!(now > 0)) return used
     if (used === 1) direction.set(change)
-    else {
-      const turn = now / before
-      for (let k = 0; k < direction.length; k++) direction[k] = change[k]! + turn * direction[k]!
-    }
-    leaveRest(finest, direction, nothing, image)
+    else turnTo(direction, change, now / before)
     // image is minus what the operator makes of the direction
-    const step = -now / dot(direction, image)
-    let left = 0
-    for (let k = 0; k < direction.length; k++) {
-      answer[k] = answer[k]! + step * direction[k]!
-      const rest = rhs[k]! + step * image[k]!
-      rhs[k] = rest
-      left += rest * rest
-    }
+    const step = -now / leaveRest(finest, direction, nothing, image)
+    move(answer, step, direction)
+    const left = move(rhs, step, image)
     if (left <= enoughLeft) return used
     before = now
   }

@@ -99,9 +99,73 @@ function stepWithin(
     }
   }
   if (!cut) return 1
-  leaveRest(finest, step, nothing, image)
-  const most = -dot(step, pull) / dot(step, image)
+  const most = -dot(step, pull) / leaveRest(finest, step, nothing, image)
   return most > 0 ? Math.min(1, most) : 0
+}
+
+type Balance = { left: number; load: number; hanging: number }
+
+/** Sums what is out of balance, what the turf carries, and what of that hangs free. */
+function weigh(
+  { fixed, slope }: Springs,
+  obstacle: Float64Array,
+  u: Float64Array,
+  rest: Float64Array,
+): Balance {
+  let left = 0
+  let load = 0
+  let hanging = 0
+  for (let k = 0; k < u.length; k++) {
+    const here = u[k]!
+    const free = here > obstacle[k]!
+    const out = rest[k]!
+    // the roller can push but not pull
+    if (free || out > 0) left += Math.abs(out)
+    if (here === 0) continue
+    const force = fixed[k]! + slope[k]! * here
+    load += force
+    if (free) hanging += force
+  }
+  return { left, load, hanging }
+}
+
+/** Tells the finest level which nodes lie in contact, and how the others answer. */
+function hold(
+  { mesh, held, springs }: Level,
+  slope: Float64Array,
+  obstacle: Float64Array,
+  u: Float64Array,
+): void {
+  const { rows, width, along, across } = mesh
+  for (let i = 0; i < rows; i++) {
+    const share = along.share[i]!
+    const start = (i + 1) * width
+    for (let j = 0; j < width; j++) {
+      const k = start + j
+      const free = u[k]! > obstacle[k]!
+      held[k] = free ? 0 : share * across.share[j]!
+      springs[k] = free ? slope[k]! : 0
+    }
+  }
+}
+
+/** Leaves out what no step can mend: the rest of nodes in contact. Keeps a copy. */
+function keepFree({ rhs, inverse }: Level, copy: Float64Array): void {
+  for (let k = 0; k < rhs.length; k++) {
+    if (inverse[k] === 0) rhs[k] = 0
+    copy[k] = rhs[k]!
+  }
+}
+
+/** u + part · step, never above the roller, which rounding would let it be. */
+function take(u: Float64Array, part: number, step: Float64Array, obstacle: Float64Array): void {
+  for (let k = 0; k < u.length; k++) u[k] = Math.max(u[k]! + part * step[k]!, obstacle[k]!)
+}
+
+function reactionOf(obstacle: Float64Array, u: Float64Array, rest: Float64Array): Float64Array {
+  const reaction = new Float64Array(u.length)
+  for (let k = 0; k < u.length; k++) if (u[k]! <= obstacle[k]!) reaction[k] = Math.max(0, -rest[k]!)
+  return reaction
 }
 
 /**
@@ -126,61 +190,29 @@ export function minimise(
   const levels = hierarchyOf(mesh, shear)
   const finest = levels[0]!
   const room = roomFor(mesh.size)
-  const { rows, width, along, across } = mesh
   const u = start
-  const end = (rows + 1) * width
-  for (let k = width; k < end; k++) u[k] = Math.min(Math.max(u[k]!, obstacle[k]!), sinkage)
-  let cycles = 0
+  for (let k = 0; k < u.length; k++) u[k] = Math.min(Math.max(u[k]!, obstacle[k]!), sinkage)
   const step = newField(mesh)
   const pull = newField(mesh)
-  const { rhs, held } = finest
+  const { rhs } = finest
+  let cycles = 0
   for (let turns = 0; ; turns++) {
     springs.renew(u)
     unbalanced(mesh, springs, u, rhs)
-    let left = 0
-    let load = 0
-    let hanging = 0
-    for (let k = width; k < end; k++) {
-      const rest = rhs[k]!
-      if (rest > 0 || u[k]! > obstacle[k]!) left += Math.abs(rest)
-      if (u[k] === 0) continue
-      const force = springs.fixed[k]! + springs.slope[k]! * u[k]!
-      load += force
-      if (u[k]! > obstacle[k]!) hanging += force
-    }
+    const { left, load, hanging } = weigh(springs, obstacle, u, rhs)
     if (left <= tolerance * load || turns === MOST_TURNS) {
-      const reaction = rhs.map((rest, k) => (u[k]! > obstacle[k]! ? 0 : Math.max(0, -rest)))
-      return {
-        mesh,
-        depth: u,
-        obstacle,
-        reaction,
-        load,
-        cycles,
-        turns,
-        hanging: hanging / load,
-        imbalance: left / load,
-      }
+      const reaction = reactionOf(obstacle, u, rhs)
+      const parts = { hanging: hanging / load, imbalance: left / load }
+      return { mesh, depth: u, obstacle, reaction, load, cycles, turns, ...parts }
     }
     sweep(mesh, springs, obstacle, sinkage, u)
-    for (let i = 0; i < rows; i++)
-      for (let j = 0; j < width; j++) {
-        const k = (i + 1) * width + j
-        const free = u[k]! > obstacle[k]!
-        held[k] = free ? 0 : along.share[i]! * across.share[j]!
-        finest.springs[k] = free ? springs.slope[k]! : 0
-      }
+    hold(finest, springs.slope, obstacle, u)
     fillHierarchy(levels)
     unbalanced(mesh, springs, u, rhs)
-    for (let k = width; k < end; k++) if (finest.inverse[k] === 0) rhs[k] = 0
-    pull.set(rhs)
+    keepFree(finest, pull)
     step.fill(0)
     cycles += gradients(levels, room, step, ENOUGH, MOST_STEPS)
-    const part = stepWithin(finest, room, u, obstacle, sinkage, step, pull)
-    for (let k = width; k < end; k++) {
-      const to = u[k]! + part * step[k]!
-      u[k] = Math.max(to, obstacle[k]!)
-    }
+    take(u, stepWithin(finest, room, u, obstacle, sinkage, step, pull), step, obstacle)
     onTurn?.()
   }
 }

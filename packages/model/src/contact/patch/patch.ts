@@ -1,4 +1,3 @@
-import { increasingRoot } from '../../numerics/index.ts'
 import {
   type BottomedOut,
   type Caution,
@@ -16,9 +15,10 @@ import { curveOf, type Turf } from '../../turf/index.ts'
 import type { Arc } from '../arc.ts'
 import type { Condition } from '../condition.ts'
 import { contactCautions } from '../contactCautions.ts'
-import { contactProblems, findPressing } from '../press.ts'
+import { contactProblems } from '../press.ts'
 import { type RollerOnTurf, rollerOnTurf } from '../rollerOnTurf.ts'
 import { type ContactMap, contactMap } from './contactMap.ts'
+import { FEWEST_CELLS, findContact } from './findContact.ts'
 import { type FullContact, fullContact } from './fullContact.ts'
 
 export type PatchQuestion = {
@@ -59,7 +59,6 @@ export type PatchSettled = ContactMap & {
 
 export type Patched = PatchSettled | BottomedOut | NotConverged
 
-const FEWEST_CELLS = 16
 const MOST_CELLS = 1024
 const STANDING: Condition = { kind: 'standing' }
 
@@ -127,62 +126,6 @@ const unsettled = ({ mat }: FullContact): NotConverged | undefined =>
         residual: mat.imbalance,
         cautions: [],
       }
-
-/** On ln(load): the mat's own balance is held ten times tighter than this can notice. */
-const BALANCED = 2e-6
-/** A load is first looked for on a mesh this much coarser, where a look costs a sixteenth. */
-const COARSER = 4
-/** Part of the whole that the search on the coarse mesh is said to be. */
-const SEARCH = 0.1
-
-function findContact(
-  question: PatchQuestion,
-  on: RollerOnTurf,
-  load: Newtons,
-): FullContact | BottomedOut | NotConverged {
-  const { cells, onStep } = question
-  const quick = findPressing({ ...question, condition: STANDING }, load, 'roller', on)
-  if ('outcome' in quick) return quick
-  let full: FullContact | undefined
-  const search = (
-    start: number,
-    fineness: number,
-    watch: (look: number) => ((done: number) => void) | undefined,
-  ) => {
-    let look = 0
-    return increasingRoot({
-      evaluate: x => {
-        full = fullContact(question, on, Math.exp(x), fineness, watch(look++))
-        return { value: Math.log(full.load / load), slope: full.growth }
-      },
-      start,
-      tolerance: BALANCED,
-      ...(Number.isFinite(on.limit) ? { high: Math.log(on.limit) } : {}),
-    })
-  }
-  const coarse = search(
-    Math.log(quick.sinkage),
-    Math.max(FEWEST_CELLS, Math.round(cells / COARSER)),
-    () => undefined,
-  )
-  onStep?.(SEARCH)
-  // each further look is rarer than the one before: it gets half of what is left
-  const fine = search(coarse.at, cells, look => {
-    const left = (1 - SEARCH) * 2 ** -look
-    return onStep && (done => onStep(1 - left + (left / 2) * done))
-  })
-  if (fine.outcome === 'converged' && full) return full
-  const { pole, limit } = curveOf(question.turf.law)
-  return fine.outcome === 'beyond' && on.limit === limit
-    ? { outcome: 'bottomed out', where: 'roller', load, lockingDepth: pole, cautions: [] }
-    : {
-        outcome: 'not converged',
-        where: 'roller',
-        iterations: fine.iterations,
-        residual: fine.residual,
-        cautions: [],
-      }
-}
 
 /**
  * One roller set down on turf in full: the mat bends along and across at once.
