@@ -1,4 +1,4 @@
-import { type SettledUnit, settle, type Turf, type Unit } from '@swardsink/model'
+import { runoutOf, type SettledUnit, settle, type Turf, type Unit } from '@swardsink/model'
 import { describe, expect, test } from 'vitest'
 import { standing } from '../../support/arbitraries.ts'
 import { expectNear, stated } from '../../support/tolerance.ts'
@@ -38,4 +38,12 @@ describe('what sticks to the rollers', () => {
     expect(raised).toBeGreaterThan(0.4 * mm * (1 - 0.11 / 0.2))
     expect(raised).toBeLessThan(0.4 * mm)
   })
+})
+
+test('a roller out of true repeats with its turns, in the same shares as what sticks to it', () => {
+  const unit = unitWith()
+  const { front, rear } = runoutOf({ ...unit, frontRoller: { ...roller(), runout: 0.1 * mm } })
+  expectNear(front.rise, 0.1 * mm * (1 - 0.11 / 0.2), stated(1e-12))
+  expectNear(front.every, 0.06 * Math.PI, stated(1e-12))
+  expect(rear.rise).toBe(0)
 })

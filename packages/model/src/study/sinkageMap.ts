@@ -82,7 +82,8 @@ function questionProblems(question: MapQuestion): Problem[] {
  *
  *   every cell is settle (a unit) or press (a lone roller); each softness is tabulated once and read for every mass
  *
- * Holds   to 1e-6 of the cells solved one by one (2e-6 for grooves on an exponent below ½); where a rear roller rolls in a track, to 2e-5 m of height. A softness the
+ * Holds   to 1e-6 of the cells solved one by one (2e-6 for grooves on an exponent below ½, 1e-5
+ *         on measured turf); where a rear roller rolls in a track, to 2e-5 m of height. A softness the
  *         law cannot take has no answer
  * Units   masses [kg], softnesses [m] → SI
  * Throws  InputError when unit, turf, condition or an axis make no sense

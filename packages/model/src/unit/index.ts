@@ -9,6 +9,7 @@ export type { Force } from './forces.ts'
 export { type MatchedPair, type MatchQuestion, matchUnits, type UnitMatch } from './matchUnits.ts'
 export { raised, withBuildUp } from './raised.ts'
 export { rippleLength } from './rippleLength.ts'
+export { type Runout, runoutOf } from './runoutOf.ts'
 export {
   type AxleSettled,
   heightsOf,
