@@ -9,7 +9,9 @@ import {
   type Unit,
   withSoftness,
 } from '@swardsink/model'
+import { lawJobs, lawReport } from './lawBench.ts'
 import { interleaved, type Job, type Timing } from './measure.ts'
+import { patchJobs, patchReport } from './patchBench.ts'
 
 const mm = 1e-3
 const smooth: Roller = { mass: 6.2, diameter: 58 * mm, length: 0.55, surface: { kind: 'smooth' } }
@@ -131,6 +133,8 @@ const jobs: Job[] = [
   },
 ]
 
+const everyJob = [...jobs, ...lawJobs, ...patchJobs]
+
 const US_PER_MS = 1e3
 
 function report(timings: readonly Timing[]): string {
@@ -150,10 +154,12 @@ function report(timings: readonly Timing[]): string {
     '',
     `map 200 × 200: ${ms(page).toFixed(1)} ms of one thread (bar 100), ${(single / page.median_us).toFixed(0)} times faster than its cells one by one`,
     `map 48 × 48 draft: ${ms(draft).toFixed(1)} ms (bar 16), ${(single / draft.median_us).toFixed(0)} times faster`,
+    lawReport(timings),
+    patchReport(timings),
   ].join('\n')
 }
 
-const timings = interleaved(jobs)
+const timings = interleaved(everyJob)
 process.stdout.write(
   process.argv.includes('--json') ? `${JSON.stringify(timings, null, 2)}\n` : `${report(timings)}\n`,
 )

@@ -15,7 +15,7 @@ type Question = {
 
 /** Anchors lie this far apart in ln softness, knots in ln load: six anchors are then read to about 1e-8. */
 const ANCHOR_STEP = 0.12
-const KNOT_STEP = 0.11
+const KNOT_STEP = 0.16
 /** A miss this small in ln load is mended along the tangent: that leaves its square. */
 const TANGENT = 1e-5
 
