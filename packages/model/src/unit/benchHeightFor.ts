@@ -6,8 +6,9 @@ import {
   numberProblem,
   refuse,
 } from '../quantities/index.ts'
-import { type SettledUnit, type Sides, settle, type UnitQuestion } from './settle.ts'
+import { type SettledUnit, type Sides, settle } from './settle.ts'
 import type { Unit } from './unit.ts'
+import type { UnitQuestion } from './unitQuestion.ts'
 
 export type BenchSetting = {
   readonly outcome: 'settled'

@@ -11,7 +11,7 @@ import {
   trackAxle,
 } from './axle.ts'
 import { AT_REST, type Balance, balanceOf, type Resistances, rearLoad, tiltFor } from './balance.ts'
-import type { UnitQuestion } from './settle.ts'
+import type { UnitQuestion } from './unitQuestion.ts'
 
 /** The state in which unit and turf are at rest. */
 export type Found = {

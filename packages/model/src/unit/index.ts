@@ -18,10 +18,8 @@ export {
   type Sides,
   settle,
   settleSound,
-  type UnitQuestion,
-  unitProblems,
-  unitQuestionProblems,
 } from './settle.ts'
 export { unrecoveredAtEdge } from './track.ts'
 export { lengthProblems, type Unit, type UnitLoad } from './unit.ts'
 export { type ScaleReadings, type ScalesQuestion, scaleProblems, unitFromScales } from './unitFromScales.ts'
+export { type UnitQuestion, unitProblems, unitQuestionProblems } from './unitQuestion.ts'

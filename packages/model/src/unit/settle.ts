@@ -1,40 +1,23 @@
-import {
-  type Arc,
-  type Condition,
-  conditionProblems,
-  type PressedSettled,
-  type Pressing,
-} from '../contact/index.ts'
+import type { PressedSettled, Pressing } from '../contact/index.ts'
 import {
   type BottomedOut,
   type Caution,
   type Metres,
   type Newtons,
   type NotConverged,
-  type Problem,
   type Radians,
   refuse,
 } from '../quantities/index.ts'
-import { type Turf, turfProblems } from '../turf/index.ts'
-import { tippingProblems } from './balance.ts'
 import { clipOf } from './clipOf.ts'
 import { type Found, findSettled } from './findSettled.ts'
 import { type Force, forcesOn, remainders } from './forces.ts'
 import { withBuildUp } from './raised.ts'
 import { unrecoveredAtEdge } from './track.ts'
-import { partProblems, type Unit } from './unit.ts'
+import type { Unit } from './unit.ts'
+import { type UnitQuestion, unitQuestionProblems } from './unitQuestion.ts'
 
 /** Along the edge, from its left end to its right one. */
 export type Sides = { readonly left: Metres; readonly middle: Metres; readonly right: Metres }
-
-export type UnitQuestion = {
-  readonly unit: Unit
-  readonly turf: Turf
-  readonly condition: Condition
-  /** 'tilted' unless 'level' is asked: whether the loads follow the unit as it leans. */
-  readonly balance?: 'tilted' | 'level'
-  readonly arc?: Arc
-}
 
 /** As it is in the middle; the load is the whole roller's. */
 export type AxleSettled = PressedSettled & { readonly load: Newtons }
@@ -63,18 +46,6 @@ export type SettledUnit = {
 }
 
 export type Settled = SettledUnit | BottomedOut | NotConverged
-
-/** Every problem of a unit: its parts, and whether it would stand. */
-export function unitProblems(unit: Unit, path: string): Problem[] {
-  const problems = partProblems(unit, path)
-  return problems.length > 0 ? problems : tippingProblems(unit, path)
-}
-
-export const unitQuestionProblems = ({ unit, turf, condition }: UnitQuestion): Problem[] => [
-  ...unitProblems(unit, 'unit'),
-  ...turfProblems(turf, 'turf'),
-  ...conditionProblems(condition, 'condition'),
-]
 
 function unitCautions({ unit, balance }: UnitQuestion, height: Metres): Caution[] {
   const axle = unit.frontRoller.diameter / 2
