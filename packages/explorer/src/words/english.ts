@@ -125,7 +125,7 @@ export const english = {
     'wide spread under grooves': ({ value, limit }: CautionValues) =>
       `turf spreads load over ${value} of the contact; beyond ${limit} the quick model of a grooved roller may be more than 2 % out.`,
     'grooves while mowing': () =>
-      'behind a grooved roller on turf that spreads load the model carries 2 to 9 % too little, and its rolling resistance is up to 31 % too low.',
+      'behind a grooved roller on turf that spreads load the model carries 2 to 9 % too little.',
     'large strain': ({ value, limit }: CautionValues) =>
       `the sinkage is ${value} of the layer’s thickness; beyond ${limit} real layers carry more than the model.`,
     'near locking': ({ value, limit }: CautionValues) =>

@@ -76,11 +76,13 @@ export function acrossGrooves(question: {
   if (!isGrooved(surface)) return flat(pitch, sinkage, pressure)
   const state = newPeriod()
   period(curve, shearOf(turf), surface, surface.depth, sinkage, surface.depth, state)
-  const right = halfGap(turf, surface, sinkage, PROFILE_STEPS).mat.map(({ distance, depth }) => ({
-    position: halfLand + distance,
-    sinkage: depth,
-    pressure: curve.pressure(depth),
-  }))
+  const right = halfGap(curve, shearOf(turf), surface, sinkage, PROFILE_STEPS).mat.map(
+    ({ distance, depth }) => ({
+      position: halfLand + distance,
+      sinkage: depth,
+      pressure: curve.pressure(depth),
+    }),
+  )
   const left = right.map(point => ({ ...point, position: -point.position })).reverse()
   return {
     bearingFraction: state.load / (pressure * surface.pitch),

@@ -18,13 +18,14 @@ function hangingMat(
   sinkage: number,
   y: number,
   steps: number,
-): { mat: Mat; area: number } {
+): { mat: Mat; area: number; work: number } {
   const turning = sinkage / Math.cosh(y)
   const poleTheta = thetaOfPole(curve, turning)
   const mat: Mat = [{ distance: 0, depth: sinkage }]
   const scale = Math.sqrt(shear / 2) * turning
   let distance = 0
   let area = 0
+  let work = 0
   let top = y
   while (top > 0) {
     const length = Math.min(panelBelow(top, y - top, poleTheta), y / steps)
@@ -37,19 +38,24 @@ function hangingMat(
         (weights[i]! * (top - bottom) * scale * Math.sinh(theta)) / Math.sqrt(curve.workBetween(turning, by))
       distance += dy
       area += dy * (turning + by)
+      work += dy * curve.work(turning + by)
     }
     mat.push({ distance, depth: turning * Math.cosh(bottom) })
     top = bottom
   }
-  return { mat, area }
+  return { mat, area, work }
 }
 
-type Hang = { readonly mat: Mat; readonly area: number }
+type Hang = { readonly mat: Mat; readonly area: number; readonly work: number }
 
-/** Mat over half a gap, from the land edge; `area` under it counts the floor or the resting part. */
-export function halfGap(turf: Turf, surface: GroovedSurface, sinkage: Metres, steps: number): Hang {
-  const curve = curveOf(turf.law)
-  const shear = shearOf(turf)
+/** Mat over half a gap, from the land edge; the area under it and the work in the turf count the floor too. */
+export function halfGap(
+  curve: Curve,
+  shear: number,
+  surface: GroovedSurface,
+  sinkage: Metres,
+  steps: number,
+): Hang {
   const half = (surface.pitch - surface.land) / 2
   const state = newPeriod()
   period(curve, shear, surface, surface.depth, sinkage, surface.depth, state)
@@ -61,14 +67,16 @@ export function halfGap(turf: Turf, surface: GroovedSurface, sinkage: Metres, st
         { distance: half, depth: lowest },
       ],
       area: half * lowest,
+      work: half * curve.work(lowest),
     }
   const y = lowest > 0 ? Math.min(Math.acosh(sinkage / lowest), FOLLOWED) : FOLLOWED
-  const { mat, area } = hangingMat(curve, shear, sinkage, y, steps)
+  const { mat, area, work } = hangingMat(curve, shear, sinkage, y, steps)
   const reached = mat.filter(({ distance }) => distance < half)
-  const rest = half - (mat.at(-1)?.distance ?? 0)
+  const onFloor = touching ? Math.max(0, half - (mat.at(-1)?.distance ?? 0)) : 0
   return {
     mat: [...reached, { distance: half, depth: lowest }],
-    area: area + (touching && rest > 0 ? rest * lowest : 0),
+    area: area + onFloor * lowest,
+    work: work + onFloor * curve.work(lowest),
   }
 }
 
@@ -82,5 +90,20 @@ export function halfGap(turf: Turf, surface: GroovedSurface, sinkage: Metres, st
  */
 export function meanMatDepth(surface: Surface, turf: Turf, sinkage: Metres): Metres {
   if (!isGrooved(surface)) return sinkage
-  return (surface.land * sinkage + 2 * halfGap(turf, surface, sinkage, 1).area) / surface.pitch
+  return (
+    (surface.land * sinkage + 2 * halfGap(curveOf(turf.law), shearOf(turf), surface, sinkage, 1).area) /
+    surface.pitch
+  )
 }
+
+/**
+ * Mean work in the turf over one pitch under the lowest line; what the mat's shear holds is not counted, for it comes
+ * back whole.
+ *
+ *   [w_l Φ(z) + ∫ over the gap Φ(u) dy]/s_p
+ *
+ * Units   [J/m²]
+ * Source  derived (docs/physics.md §3.3)
+ */
+export const meanMatWork = (curve: Curve, shear: number, surface: GroovedSurface, sinkage: Metres): number =>
+  (surface.land * curve.work(sinkage) + 2 * halfGap(curve, shear, surface, sinkage, 1).work) / surface.pitch

@@ -12,6 +12,7 @@ import {
 } from '../quantities/index.ts'
 import { isGrooved, type Roller, rollerProblems } from '../roller/index.ts'
 import {
+  type Curve,
   curveOf,
   REFERENCE_PRESSURE,
   shearOf,
@@ -23,6 +24,7 @@ import {
 import { type Arc, arcProblems } from './arc.ts'
 import { type Condition, conditionProblems } from './condition.ts'
 import { contactCautions } from './contactCautions.ts'
+import { meanMatWork } from './hangingMat.ts'
 import { quickAccuracy } from './quickGroove.ts'
 import { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 
@@ -70,6 +72,20 @@ export function contactProblems({ roller, turf, condition, arc }: ContactQuestio
   ]
 }
 
+/** Work in the turf under the lowest line of the whole roller, per length of travel, J/m; its free ends count. */
+export function workSpent(
+  curve: Curve,
+  shear: number,
+  { surface, length }: Roller,
+  sinkage: Metres,
+  beyondEnd: Metres,
+): number {
+  const work = curve.work(sinkage)
+  if (!isGrooved(surface)) return work * (length + 2 * beyondEnd)
+  const { land } = surface
+  return meanMatWork(curve, shear, surface, sinkage) * (length - land) + work * (land + 2 * beyondEnd)
+}
+
 /** What a pressing tells, as data. */
 export function describePressing(question: ContactQuestion, pressing: Pressing): PressedSettled {
   const { roller, turf, condition } = question
@@ -77,12 +93,6 @@ export function describePressing(question: ContactQuestion, pressing: Pressing):
   const curve = curveOf(turf.law)
   const bearingFraction = lineLoad / smoothLineLoad
   const lost = condition.kind === 'standing' ? 0 : 1 - (turf.rebound ?? 1)
-  const ends = 2 * beyondEnd
-  const land = isGrooved(roller.surface) ? roller.surface.land : 0
-  const work = curve.work(sinkage)
-  const wholeWork = grooves
-    ? grooves.strip.work * (roller.length - land) + work * (land + ends)
-    : work * (roller.length + ends)
   const touching = grooves?.lowest.touching ?? false
   const quick = grooves && shearOf(turf) > 0
   return {
@@ -98,7 +108,7 @@ export function describePressing(question: ContactQuestion, pressing: Pressing):
     edgeForce: grooves ? grooves.lowest.edgeForce : leading.edgeForce,
     grooveFloor: touching ? 'touching' : 'free',
     relief: grooves ? sinkage - grooves.lowest.lowest : 0,
-    resistance: lost * wholeWork,
+    resistance: lost === 0 ? 0 : lost * workSpent(curve, shearOf(turf), roller, sinkage, beyondEnd),
     stiffness: pressing.stiffness,
     accuracy: quick ? quickAccuracy(spreadAt(turf, sinkage) / leading.reach, touching) : 0,
     cautions: contactCautions(question, pressing),

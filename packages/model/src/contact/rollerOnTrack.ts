@@ -2,7 +2,7 @@ import type { Caution, Metres } from '../quantities/index.ts'
 import { isGrooved, type Roller } from '../roller/index.ts'
 import { curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { type Arc, arcOf } from './arc.ts'
-import { type ContactQuestion, describePressing, type PressedSettled } from './press.ts'
+import { type ContactQuestion, describePressing, type PressedSettled, workSpent } from './press.ts'
 import { quickGroove } from './quickGroove.ts'
 import { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
@@ -168,26 +168,34 @@ export function rollerOnTrack({ roller, turf, track, arc: arcName = 'parabola' }
   }
 }
 
+/** Work of pressing the track again under the whole roller, per length of travel. */
+function spentAgain(
+  { roller, turf, track }: ContactQuestion & { readonly track: Track },
+  pressing: TrackPressing,
+) {
+  const curve = curveOf(turf.law)
+  const fresh = !(track.pressedTo > 0)
+  const from = fresh ? 0 : track.pressedTo * (1 - backOf(track))
+  const again = fresh ? curve : trackCurve(curve, track)
+  return workSpent(again, shearOf(turf), roller, pressing.sinkage - from, pressing.beyondEnd)
+}
+
 /** What a pressing into a track tells, as describePressing does on fresh turf. */
 export function describeOnTrack(
   question: ContactQuestion & { readonly track: Track },
   pressing: TrackPressing,
 ): PressedSettled {
-  const { roller, track } = question
-  const { surface, length } = roller
-  const { equivalent, grooves, work, lost, beyondEnd, sinkage, smoothLineLoad } = pressing
+  const { track } = question
+  const { equivalent, grooves, lost, beyondEnd, sinkage, smoothLineLoad } = pressing
   const told = describePressing(question, { ...pressing, sinkage: equivalent })
-  const land = isGrooved(surface) ? surface.land : 0
-  const ends = 2 * beyondEnd
-  const whole = grooves ? grooves.strip.work * (length - land) + work * (land + ends) : work * (length + ends)
-  const estimated = ends > 0 || grooves !== undefined || track.uneven === true
+  const estimated = beyondEnd > 0 || grooves !== undefined || track.uneven === true
   const caution: Caution = { kind: 'in a track' }
   const carries = smoothLineLoad > 0
   return {
     ...told,
     sinkage,
     relief: grooves ? sinkage - grooves.lowest.lowest : 0,
-    resistance: carries ? lost * whole : 0,
+    resistance: carries ? lost * spentAgain(question, pressing) : 0,
     cautions: track.pressedTo > 0 && estimated ? [...told.cautions, caution] : told.cautions,
   }
 }

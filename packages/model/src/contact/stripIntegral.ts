@@ -123,8 +123,6 @@ export type Strip = {
   readonly load: number
   /** d load/d sinkage, Pa. */
   readonly slope: number
-  /** ∫₀^z₀ mean pressure dz, J/m². */
-  readonly work: number
 }
 
 const scratch: Period = newPeriod()
@@ -149,7 +147,6 @@ export function stripIntegral(
   const reach = arc.reach(sinkage, radius)
   let load = 0
   let slope = 0
-  let work = 0
   scratch.y = Number.NaN
   scratch.surplus = Number.NaN
   const { touchFrom } = kinks
@@ -165,7 +162,6 @@ export function stripIntegral(
     // by parts in the height of the arc, at fixed part of it: p′ may be singular at the rim
     slope += weight * (scratch.load * arc.stretch(height, radius) + depth * scratch.slope)
     if (groove.slope > 0) slope += (weight * scratch.byDepth * groove.slope * height) / steepness
-    work += weight * scratch.load * steepness
   }
   // every panel is graded towards its outer end: a kink may lie so near the rim that the next panel inwards still
   // sees pressure vanish like a power
@@ -183,5 +179,5 @@ export function stripIntegral(
   }
   panel(inside, reach)
   const { pitch } = surface
-  return { load: (2 * load) / pitch, slope: (2 * slope) / (pitch * sinkage), work: work / pitch }
+  return { load: (2 * load) / pitch, slope: (2 * slope) / (pitch * sinkage) }
 }

@@ -25,8 +25,7 @@ export const cautionWords = {
   },
   'grooves while mowing': {
     quantity: 'ratio',
-    say: () =>
-      'behind a grooved roller on turf that spreads load the model carries 2 to 9 % too little, and its rolling resistance is up to 31 % too low',
+    say: () => 'behind a grooved roller on turf that spreads load the model carries 2 to 9 % too little',
   },
   'large strain': {
     quantity: 'ratio',
