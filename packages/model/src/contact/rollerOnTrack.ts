@@ -8,6 +8,7 @@ import { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.t
 import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
 import { type GrooveKinks, grooveKinks } from './stripIntegral.ts'
 import { backOf, type Track, trackCurve } from './trackCurve.ts'
+import { freeEnd, wholeRoller } from './wholeRoller.ts'
 
 /** A roller pressed into a track; sinkage, and the mat under its grooves, below the undisturbed surface. */
 export type TrackPressing = Pressing & {
@@ -93,7 +94,7 @@ export function rollerOnTrack({ roller, turf, track, arc: arcName = 'parabola' }
   const shear = shearOf(turf)
   const radius = roller.diameter / 2
   const rebound = Math.min(turf.rebound ?? 1, back)
-  const { surface, length } = roller
+  const { surface } = roller
   const kinks = isGrooved(surface)
     ? kinksOnTrack(grooveKinks(again, shear, surface), rise + surface.depth)
     : undefined
@@ -117,47 +118,22 @@ export function rollerOnTrack({ roller, turf, track, arc: arcName = 'parabola' }
     const leading = leadingSide(depth, shear)
     const unloading = trailingSide(equivalent)
     const trailing = { ...unloading, slope: byDepth * unloading.slope }
-    const smooth = leading.load + trailing.load
-    const smoothSlope = leading.slope + trailing.slope
-    const pressure = curve.pressure(equivalent)
     const freshWork = curve.work(equivalent)
     const work = again.work(depth)
-    const beyondEnd = shear > 0 ? Math.sqrt(2 * shear * freshWork) / pressure : 0
-    const beyondSlope =
-      byDepth * beyondEnd * (pressure / (2 * freshWork) - curve.slope(equivalent) / pressure)
-    const shared = {
-      sinkage,
-      equivalent,
-      leading,
-      trailing,
-      smoothLineLoad: smooth,
-      beyondEnd,
-      work,
-      lost: Math.max(0, 1 - (rebound * freshWork) / work),
-    }
-    if (!isGrooved(surface) || !kinks)
-      return {
-        ...shared,
-        lineLoad: smooth,
-        load: smooth * (length + 2 * beyondEnd),
-        stiffness: smoothSlope * (length + 2 * beyondEnd) + 2 * smooth * beyondSlope,
-      }
+    // the free ends as on fresh turf at z_e
+    const fromFresh = freeEnd(curve, shear, equivalent)
+    const end = { reach: fromFresh.reach, slope: byDepth * fromFresh.slope }
+    const told = { sinkage, equivalent, work, lost: Math.max(0, 1 - (rebound * freshWork) / work) }
+    if (!isGrooved(surface) || !kinks) return { ...told, ...wholeRoller({ roller, leading, trailing, end }) }
     const springs = shear > 0 ? leadingSide(depth, 0) : leading
     const grooves = quickGroove(again, shear, radius, shape, surface, kinks, depth, {
       spreading: leading,
       springs,
     })
-    const rolling = smooth / (2 * leading.load)
-    const rollingSlope = (smoothSlope - 2 * rolling * leading.slope) / (2 * leading.load)
-    const line = rolling * grooves.load
-    const lineSlope = rolling * grooves.slope + rollingSlope * grooves.load
-    const ends = surface.land + 2 * beyondEnd
     return {
-      ...shared,
+      ...told,
       grooves: { ...grooves, lowest: { ...grooves.lowest, lowest: grooves.lowest.lowest + from } },
-      lineLoad: line,
-      load: line * (length - surface.land) + smooth * ends,
-      stiffness: lineSlope * (length - surface.land) + smoothSlope * ends + 2 * smooth * beyondSlope,
+      ...wholeRoller({ roller, leading, trailing, end, grooves }),
     }
   }
   return {

@@ -5,6 +5,7 @@ import type { Condition } from './condition.ts'
 import { type QuickGroove, quickGroove } from './quickGroove.ts'
 import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
 import { grooveKinks } from './stripIntegral.ts'
+import { freeEnd, wholeRoller } from './wholeRoller.ts'
 
 /** A roller pressed to one sinkage. */
 export type Pressing = {
@@ -48,9 +49,8 @@ const UNDER_AXIS = 0.999
 /**
  * Load of a roller against sinkage.
  *
- *   smooth   W = q (L + 2 l_e),  l_e = √(2 G Φ(z₀))/p(z₀)
- *   grooved  W = q_g (L − w_l) + q_s (w_l + 2 l_e): a grooved roller ends on lands
- *   mowing   q = (1 + √λ) E on a parabola; both sides integrated on a circle
+ *   standing q = 2E;  mowing q = (1 + √λ) E on a parabola, both sides integrated on a circle
+ *   W from them as in wholeRoller
  *
  * Holds   L − w_l need not be a whole number of pitches: the number of lands is taken as it comes
  * Source  derived (docs/physics.md §3.1 to 3.3)
@@ -61,7 +61,7 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
   const arc = arcOf(arcName)
   const radius = roller.diameter / 2
   const rebound = condition.kind === 'standing' ? 1 : (turf.rebound ?? 1)
-  const { surface, length } = roller
+  const { surface } = roller
   const kinks = isGrooved(surface) ? grooveKinks(curve, shear, surface) : undefined
   const side = (sinkage: number, part: number, G = shear) => smoothSide(curve, G, radius, arc, part, sinkage)
   const at = (sinkage: number): Pressing => {
@@ -72,38 +72,14 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
         : arcName === 'parabola'
           ? trailingOnParabola(leading, rebound)
           : side(sinkage, rebound)
-    const smooth = leading.load + trailing.load
-    const smoothSlope = leading.slope + trailing.slope
-    const pressure = curve.pressure(sinkage)
-    const work = curve.work(sinkage)
-    const beyondEnd = shear > 0 ? Math.sqrt(2 * shear * work) / pressure : 0
-    const beyondSlope = beyondEnd * (pressure / (2 * work) - curve.slope(sinkage) / pressure)
-    const shared = { sinkage, leading, trailing, smoothLineLoad: smooth, beyondEnd }
-    if (!isGrooved(surface) || !kinks)
-      return {
-        ...shared,
-        lineLoad: smooth,
-        load: smooth * (length + 2 * beyondEnd),
-        stiffness: smoothSlope * (length + 2 * beyondEnd) + 2 * smooth * beyondSlope,
-      }
+    const end = freeEnd(curve, shear, sinkage)
+    if (!isGrooved(surface) || !kinks) return { sinkage, ...wholeRoller({ roller, leading, trailing, end }) }
     const springs = shear > 0 ? side(sinkage, 1, 0) : leading
     const grooves = quickGroove(curve, shear, radius, arc, surface, kinks, sinkage, {
       spreading: leading,
       springs,
     })
-    // standing to rolling as on the smooth roller: exact without spread
-    const rolling = smooth / (2 * leading.load)
-    const rollingSlope = (smoothSlope - 2 * rolling * leading.slope) / (2 * leading.load)
-    const line = rolling * grooves.load
-    const lineSlope = rolling * grooves.slope + rollingSlope * grooves.load
-    const ends = surface.land + 2 * beyondEnd
-    return {
-      ...shared,
-      grooves,
-      lineLoad: line,
-      load: line * (length - surface.land) + smooth * ends,
-      stiffness: lineSlope * (length - surface.land) + smoothSlope * ends + 2 * smooth * beyondSlope,
-    }
+    return { sinkage, grooves, ...wholeRoller({ roller, leading, trailing, end, grooves }) }
   }
   return {
     limit: Math.min(curve.limit, arc.tallest * radius * UNDER_AXIS),

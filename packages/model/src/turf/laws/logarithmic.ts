@@ -1,6 +1,6 @@
-import { type Metres, numberProblem } from '../../quantities/index.ts'
+import type { Metres } from '../../quantities/index.ts'
 import { type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './lawKind.ts'
-import { lockingProblems } from './locking.ts'
+import { CLOSED_FROM, lockingLaw } from './locking.ts'
 import { entropyRemainder } from './remainders.ts'
 
 export type LogarithmicLaw = {
@@ -8,9 +8,6 @@ export type LogarithmicLaw = {
   readonly softness: Metres
   readonly lockingDepth: Metres
 }
-
-/** Shallower than this part of the locking depth the closed form under an arc cancels: the quadrature is used. */
-const CLOSED_FROM = 0.05
 
 /**
  * Stiffening as a logarithm towards the locking depth.
@@ -25,21 +22,7 @@ export const logarithmic: LawKind<LogarithmicLaw> = {
   kind: 'logarithmic',
   equation: 'p = −M ln(1 − z/H), M = −p_r/ln(1 − s/H)',
   source: 'compaction of snow and foams',
-  parameters: [
-    { name: 'softness', quantity: 'softness', symbol: 's' },
-    { name: 'lockingDepth', quantity: 'lockingDepth', symbol: 'H' },
-  ],
-  problems: (law, path) => [
-    ...numberProblem(law.softness, `${path}.softness`, 'softness', { above: 0 }),
-    ...lockingProblems(law, path),
-  ],
-  softness: law => law.softness,
-  withSoftness: (law, softness) => ({ ...law, softness }),
-  stretched: (law, factor) => ({
-    ...law,
-    softness: factor * law.softness,
-    lockingDepth: factor * law.lockingDepth,
-  }),
+  ...lockingLaw<LogarithmicLaw>(),
   curve: ({ softness: s, lockingDepth: H }) => {
     const M = -REFERENCE_PRESSURE / Math.log1p(-s / H)
     return {

@@ -1,6 +1,6 @@
-import { type Metres, numberProblem } from '../../quantities/index.ts'
+import type { Metres } from '../../quantities/index.ts'
 import { type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './lawKind.ts'
-import { lockingProblems } from './locking.ts'
+import { CLOSED_FROM, lockingLaw } from './locking.ts'
 import { logRemainder } from './remainders.ts'
 
 export type StiffeningLaw = {
@@ -8,9 +8,6 @@ export type StiffeningLaw = {
   readonly softness: Metres
   readonly lockingDepth: Metres
 }
-
-/** Shallower than this part of the locking depth the closed form under an arc cancels: the quadrature is used. */
-const CLOSED_FROM = 0.05
 
 /**
  * Stiffening towards a depth at which the turf locks.
@@ -25,21 +22,7 @@ export const stiffening: LawKind<StiffeningLaw> = {
   kind: 'stiffening',
   equation: 'p = k z/(1 − z/H), k = p_r (1 − s/H)/s',
   source: 'hyperbolic closure: Kondner 1963; Bandis 1983 (from memory)',
-  parameters: [
-    { name: 'softness', quantity: 'softness', symbol: 's' },
-    { name: 'lockingDepth', quantity: 'lockingDepth', symbol: 'H' },
-  ],
-  problems: (law, path) => [
-    ...numberProblem(law.softness, `${path}.softness`, 'softness', { above: 0 }),
-    ...lockingProblems(law, path),
-  ],
-  softness: law => law.softness,
-  withSoftness: (law, softness) => ({ ...law, softness }),
-  stretched: (law, factor) => ({
-    ...law,
-    softness: factor * law.softness,
-    lockingDepth: factor * law.lockingDepth,
-  }),
+  ...lockingLaw<StiffeningLaw>(),
   curve: ({ softness: s, lockingDepth: H }) => {
     const k = (REFERENCE_PRESSURE * (1 - s / H)) / s
     return {
