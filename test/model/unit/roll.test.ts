@@ -1,4 +1,12 @@
-import { benchHeightFor, GRAVITY, type SettledUnit, settle, type Turf, type Unit } from '@swardsink/model'
+import {
+  benchHeightFor,
+  GRAVITY,
+  type SettledUnit,
+  settle,
+  type Turf,
+  type Unit,
+  unitFromScales,
+} from '@swardsink/model'
 import { describe, expect, test } from 'vitest'
 import { standing } from '../../support/arbitraries.ts'
 import { expectNear, ofSize, stated } from '../../support/tolerance.ts'
@@ -93,5 +101,30 @@ describe('left and right', () => {
     expectNear(setting.change.right - setting.change.left, roll * length, stated(1e-3))
     const share = 1 - unit.edge / unit.wheelbase
     expectNear(setting.rollerTravel.left * share, setting.change.left, stated(1e-12))
+  })
+})
+
+describe('scales under the ends of the front roller', () => {
+  const rollers = { front: unit.frontRoller, rear: unit.rearRoller }
+  const question = { front: 15.6, rear: 14.7, rollers, wheelbase: 0.2, edge: 0.11, benchHeight: 6 * mm }
+
+  test('give the offset of the body by the balance of moments', () => {
+    // m_right L/2 − m_left L/2 = m_body y, both rollers lying evenly about the middle
+    const { body } = unitFromScales({ ...question, left: 14.4, right: 15.9 })
+    expectNear(body.mass * (body.offset ?? Number.NaN), (15.9 - 14.4) * (length / 2), stated(1e-12))
+    expectNear(
+      unitFromScales({ ...question, left: 14.4 }).body.offset ?? Number.NaN,
+      body.offset ?? 0,
+      stated(1e-12),
+    )
+  })
+
+  test('that disagree with front and rear are told with the difference', () => {
+    expect(() => unitFromScales({ ...question, left: 14.4, right: 16.8 })).toThrow(
+      /scales\.left.*difference of 0\.9 kg/,
+    )
+    expect(() => unitFromScales({ ...question, right: 31 })).toThrow(
+      /scales\.right: expected less than the whole unit/,
+    )
   })
 })

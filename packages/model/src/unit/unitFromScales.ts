@@ -14,6 +14,9 @@ export type ScaleReadings = {
   readonly total?: Kilograms
   readonly front?: Kilograms
   readonly rear?: Kilograms
+  /** With a scale under each end of the front roller's length; either is enough. */
+  readonly left?: Kilograms
+  readonly right?: Kilograms
   /** The grass box: its mass empty and full, and where it hangs. It is fitted empty. */
   readonly box?: { readonly empty: Kilograms; readonly full: Kilograms; readonly at: Metres }
 }
@@ -31,7 +34,7 @@ export type ScalesQuestion = ScaleReadings & {
 const DISAGREEMENT: Kilograms = 0.2
 
 const readingProblems = (readings: ScaleReadings, path: string): Problem[] => [
-  ...(['total', 'front', 'rear'] as const).flatMap(name =>
+  ...(['total', 'front', 'rear', 'left', 'right'] as const).flatMap(name =>
     readings[name] === undefined
       ? []
       : numberProblem(readings[name], `${path}.${name}`, 'mass', { above: 0 }),
@@ -53,6 +56,48 @@ function shares({ total, front, rear }: ScaleReadings): { front: number; rear: n
   return undefined
 }
 
+/** Sums of decimals are told without their binary dust. */
+const rounded = (mass: Kilograms): Kilograms => Number(mass.toPrecision(5))
+
+/** A sum of readings that another contradicts, told with the difference. */
+function contradiction(whole: number, parts: number, words: { path: string; parts: string }): Problem[] {
+  const difference = Math.abs(parts - whole)
+  if (difference <= DISAGREEMENT) return []
+  return [
+    {
+      path: words.path,
+      expected: `${words.parts} together to be the whole unit within ${describe(DISAGREEMENT, 'mass')}`,
+      received: `${describe(rounded(parts), 'mass')} and ${describe(rounded(whole), 'mass')}, a difference of ${describe(rounded(difference), 'mass')}`,
+    },
+  ]
+}
+
+/** Left and right reading of the whole unit, one worked out from the other where need be. */
+function sides(
+  { left, right }: ScaleReadings,
+  whole: Kilograms,
+): { left: number; right: number } | undefined {
+  if (left === undefined && right === undefined) return undefined
+  return { left: left ?? whole - right!, right: right ?? whole - left! }
+}
+
+function sideProblems(readings: ScaleReadings, whole: Kilograms, path: string): Problem[] {
+  const { left, right } = readings
+  if (left !== undefined && right !== undefined)
+    return contradiction(whole, left + right, { path: `${path}.left`, parts: 'left and right' })
+  const name = left === undefined ? 'right' : 'left'
+  const reading = left ?? right
+  return reading === undefined || reading < whole
+    ? []
+    : [
+        {
+          path: `${path}.${name}`,
+          expected: `less than the whole unit's ${describe(whole, 'mass')}`,
+          received: describe(reading, 'mass'),
+        },
+      ]
+}
+
 /** What is wrong with scale readings, roller by roller. */
 export function scaleProblems(
   readings: ScaleReadings,
@@ -72,16 +117,11 @@ export function scaleProblems(
     ]
   const { total, front, rear } = readings
   if (total !== undefined && front !== undefined && rear !== undefined) {
-    const difference = front + rear - total
-    if (Math.abs(difference) > DISAGREEMENT)
-      return [
-        {
-          path: `${path}.total`,
-          expected: `the sum of front and rear, ${describe(front + rear, 'mass')}, within ${describe(DISAGREEMENT, 'mass')}`,
-          received: `${describe(total, 'mass')}, a difference of ${describe(Math.abs(difference), 'mass')}`,
-        },
-      ]
+    const apart = contradiction(total, front + rear, { path: `${path}.total`, parts: 'front and rear' })
+    if (apart.length > 0) return apart
   }
+  const across = sideProblems(readings, share.front + share.rear, path)
+  if (across.length > 0) return across
   return (['front', 'rear'] as const).flatMap(end => {
     const own = rollers[end].mass
     if (share[end] > own) return []
@@ -100,6 +140,7 @@ export function scaleProblems(
  * A unit that answers the scales.
  *
  *   m_body = m_f + m_r − rollers,  x_body = (m_r − rear roller) B/m_body
+ *   y_body = (m_right − m_left) L/2 m_body, the rollers lying evenly about the middle
  *
  * Holds   for the unit weighed level with the named rollers fitted and without its box; a roller sits on its own
  *         axis, so swapping the front one changes the front reading alone
@@ -116,9 +157,16 @@ export function unitFromScales(question: ScalesQuestion): Unit {
   const front = share.front - rollers.front.mass
   const rear = share.rear - rollers.rear.mass
   const mass = front + rear
+  const across = sides(question, share.front + share.rear)
+  const offset = across && ((across.right - across.left) * rollers.front.length) / (2 * mass)
   return {
     ...frame,
-    body: { mass, at: (rear * wheelbase) / mass, ...(height === undefined ? {} : { height }) },
+    body: {
+      mass,
+      at: (rear * wheelbase) / mass,
+      ...(height === undefined ? {} : { height }),
+      ...(offset === undefined ? {} : { offset }),
+    },
     ...(box ? { loads: [{ name: 'grass box', mass: box.empty, at: box.at }] } : {}),
   }
 }
