@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url'
 import {
   compareRollers,
   formatQuantity,
+  GRAVITY,
   mapToRows,
   readScenario,
   type Scenario,
@@ -16,6 +17,7 @@ import {
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { fileWith } from '../support/arbitraryScenario.ts'
 import { buildStale } from '../support/servedPage.ts'
+import { expectNear, stated } from '../support/tolerance.ts'
 
 const program = fileURLToPath(new URL('../../packages/model/bin/swardsink.js', import.meta.url))
 
@@ -127,10 +129,49 @@ describe('answers', () => {
     expect(row).toMatchObject({ mass: 11 * 0.45359237, softness: 0.02 * 0.0254 })
   })
 
-  test('--help says how', () => {
-    const { status, stdout } = run(['--help'])
+  test.each([[['--help']], [['-h']], [['settle', '--help']]])('%s says how', words => {
+    const { status, stdout } = run(words)
     expect(status).toBe(0)
     expect(stdout).toMatch(/usage: swardsink settle/)
+  })
+
+  test('cautions are told in the units asked', () => {
+    const file = saved('lightly.json', fileWith({ 'unit.body.height_mm': undefined }))
+    expect(run(['settle', file]).stdout).toContain("the front axle's, 30 mm, is taken")
+    expect(run(['settle', file, '--units', 'US']).stdout).toContain("the front axle's, 1.18 in, is taken")
+  })
+
+  test('both ends of the edge are told where they differ, and what lies between the two heights', () => {
+    const leaning = saved('leaning.json', fileWith({ 'unit.body.offset_mm': 40 }))
+    expect(firstLine(run(['settle', leaning]).stdout)).toMatch(
+      /Left end \d\.\d\d.mm, right end \d\.\d\d.mm\.$/,
+    )
+    expect(firstLine(run(['settle', sound]).stdout)).not.toContain('Left end')
+    const mowing = saved('mowing.json', fileWith({ condition: { kind: 'mowing', speed_kmh: 5 } }))
+    const told = firstLine(run(['settle', mowing]).stdout) ?? ''
+    const [set, cuts, drop, back] = [...told.matchAll(/(\d+\.\d\d).mm/g)].map(([, number]) => Number(number))
+    expect(told).toContain('turf still pressed down')
+    expect(Math.abs((set ?? 0) - (drop ?? 0) + (back ?? 0) - (cuts ?? 0))).toBeLessThan(0.021)
+  })
+
+  test('a number that was perhaps meant in another unit is answered with a note', () => {
+    const file = saved('metres.json', fileWith({ 'unit.benchHeight_mm': undefined, 'unit.benchHeight': 5.1 }))
+    const { status, stderr } = run(['settle', file])
+    expect(status).toBe(0)
+    expect(stderr).toMatch(
+      /^note: unit\.benchHeight: expected at most about 50 mm .*benchHeight_mm.*received 5100 mm/,
+    )
+    expect(run(['settle', sound]).stderr).toBe('')
+  })
+
+  test('a unit weighed on scales may carry other loads', () => {
+    const scales = { total_kg: 29.2, front_kg: 14.4, left_kg: 14.2 }
+    const loads = [{ name: 'lamp', mass_kg: 1.5, at_mm: 0 }]
+    const file = fileWith({ 'unit.body': undefined, 'unit.scales': scales, 'unit.loads': loads })
+    const { front } = JSON.parse(
+      run(['settle', '-', '--json', '--balance', 'level'], JSON.stringify(file)).stdout,
+    )
+    expectNear(front.load, (14.4 + 1.5) * GRAVITY, stated(1e-9))
   })
 })
 
@@ -148,7 +189,7 @@ describe('input at fault: exit code 1, nothing on standard output', () => {
     expect([status, stdout]).toEqual([1, ''])
     expect(stderr.trim().split('\n').sort()).toEqual([
       'rollers.plain.mass_kg: expected at least 0 kg, received -6.8 kg',
-      'turf: expected one of beech lawn (invented), received "elm lawn"',
+      'turf: expected one of "beech lawn (invented)", received "elm lawn"',
       'unit.rearRoller.diameter_mm: expected a number, received "51mm"',
     ])
   })

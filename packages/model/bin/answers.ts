@@ -8,7 +8,8 @@ import {
   mapToRows,
   type QuantityName,
   type Scenario,
-  sentence,
+  type SettledUnit,
+  sentenceIn,
   settle,
   sinkageMap,
   softnessOf,
@@ -25,8 +26,10 @@ const numberIn =
   (value: number | null, quantity: QuantityName, signed = false) =>
     value === null ? 'not known' : formatQuantity(value, quantity, { units, unit: false, signed })
 
-const cautionLines = (cautions: readonly Caution[]): string =>
-  cautions.length === 0 ? '' : `\n\nCautions\n${cautions.map(caution => `- ${sentence(caution)}`).join('\n')}`
+const cautionLines = (cautions: readonly Caution[], units: UnitSystem): string =>
+  cautions.length === 0
+    ? ''
+    : `\n\nCautions\n${cautions.map(caution => `- ${sentenceIn(caution, units)}`).join('\n')}`
 
 /** The usual cautions where an answer invites work on a unit. */
 const SAFETY =
@@ -36,20 +39,42 @@ const SAFETY =
 
 const turfOf = ({ turfs, turf }: Scenario) => turfs[turf]!
 
+/** What lies between the two heights: they add up to what is said of them. */
+function sumOf(
+  { drop, lift, unrecovered }: SettledUnit,
+  withUnit: (value: number, quantity: QuantityName) => string,
+): string {
+  const parts = [`drop ${withUnit(drop.middle, 'drop')}`]
+  if (lift > 0) parts.push(`what sticks to the rollers counted`)
+  if (unrecovered > 0)
+    parts.push(`of which turf still pressed down takes ${withUnit(unrecovered, 'drop')} back`)
+  return parts.join(', ')
+}
+
+/** The two ends of the edge, where they differ. */
+const acrossLine = (
+  { roll, effectiveHeight }: SettledUnit,
+  withUnit: (value: number, quantity: QuantityName) => string,
+): string =>
+  roll === 0
+    ? ''
+    : ` Left end ${withUnit(effectiveHeight.left, 'height')}, right end ${withUnit(effectiveHeight.right, 'height')}.`
+
 function answerSettle(scenario: Scenario, { units, arc, balance }: Wanted): Answer {
   const { unit, condition } = scenario
   const settled = settle({ unit, turf: turfOf(scenario), condition, arc, balance })
-  if (settled.outcome !== 'settled') return { text: sentence(settled), data: settled, answered: false }
+  if (settled.outcome !== 'settled')
+    return { text: sentenceIn(settled, units), data: settled, answered: false }
   const number = numberIn(units)
   const withUnit = (value: number, quantity: QuantityName) => formatQuantity(value, quantity, { units })
-  const { front, rear, drop, effectiveHeight } = settled
+  const { front, rear, effectiveHeight } = settled
   const line = (word: string, quantity: QuantityName, pick: (axle: typeof front) => number) => [
     word,
     displayUnit(quantity, units),
     number(pick(front), quantity),
     number(pick(rear), quantity),
   ]
-  const heading = `Set ${withUnit(unit.benchHeight, 'height')} on the bench, cuts ${withUnit(effectiveHeight.middle, 'height')} on ${scenario.turf} (drop ${withUnit(drop.middle, 'drop')}).`
+  const heading = `Set ${withUnit(unit.benchHeight, 'height')} on the bench, cuts ${withUnit(effectiveHeight.middle, 'height')} on ${scenario.turf} (${sumOf(settled, withUnit)}).${acrossLine(settled, withUnit)}`
   const rows = [
     ['', '', 'front', 'rear'],
     line('load', 'load', axle => axle.load),
@@ -62,7 +87,7 @@ function answerSettle(scenario: Scenario, { units, arc, balance }: Wanted): Answ
     line('rolling resistance', 'resistance', axle => axle.resistance),
   ]
   return {
-    text: `${heading}\n\n${table(rows)}${cautionLines(settled.cautions)}`,
+    text: `${heading}\n\n${table(rows)}${cautionLines(settled.cautions, units)}`,
     data: settled,
     answered: true,
   }
@@ -109,11 +134,13 @@ function answerCompare(scenario: Scenario, { units, arc, position }: Wanted): An
     ]
   })
   const failed = compared.flatMap(row =>
-    row.outcome === 'settled' ? [] : [`- ${row.name}: ${sentence(row)}`],
+    row.outcome === 'settled' ? [] : [`- ${row.name}: ${sentenceIn(row, units)}`],
   )
-  const heading = `Rollers at the ${position}, on ${scenario.turf}. Pressure under the lowest line; the bench left alone in "cuts".`
+  const heading = `Rollers at the ${position}, on ${scenario.turf}. Pressure under the lowest line; the bench left alone in "cuts".${compared.some(({ fitted }) => fitted) ? '' : ' The fitted roller is none of them; "change" is from it.'}`
   const cautions = compared.flatMap(row =>
-    row.outcome === 'settled' ? row.cautions.map(caution => `${row.name}, ${sentence(caution)}`) : [],
+    row.outcome === 'settled'
+      ? row.cautions.map(caution => `${row.name}: ${sentenceIn(caution, units)}`)
+      : [],
   )
   const notes = [...failed, ...new Set(cautions.map(caution => `- ${caution}`))]
   const text = `${heading}\n\n${table([...head, ...rows])}${notes.length > 0 ? `\n\nCautions\n${notes.join('\n')}` : ''}\n\n${SAFETY}`

@@ -34,6 +34,7 @@ async function answer(wanted: Wanted): Promise<void> {
   if ('fault' in json) return complain(json.fault, AT_FAULT)
   const reading = await readScenario(json.value)
   if (!reading.ok) return complain(reading.problems.map(sentence).join('\n'), AT_FAULT)
+  for (const doubt of reading.doubts) process.stderr.write(`note: ${sentence(doubt)}\n`)
   const { text, data, answered } = answers[wanted.command](reading.scenario, wanted)
   if (wanted.json) process.stdout.write(`${JSON.stringify(data, null, 2)}\n`)
   else if (answered) process.stdout.write(`${text}\n`)
@@ -41,7 +42,7 @@ async function answer(wanted: Wanted): Promise<void> {
 }
 
 async function main(args: readonly string[]): Promise<void> {
-  if (args.length > 0 && args.every(word => word === '--help' || word === '-h')) {
+  if (args.some(word => word === '--help' || word === '-h')) {
     process.stdout.write(usage)
     return
   }

@@ -58,6 +58,7 @@ export {
   type Radians,
   type Seconds,
   sentence,
+  sentenceIn,
   toDisplay,
   type UnitSystem,
 } from './quantities/index.ts'

@@ -104,6 +104,11 @@ describe('left and right', () => {
   })
 })
 
+test('a centre of gravity beyond the ends of the rollers would tip the unit', () => {
+  const tipping = { ...unit, body: { ...unit.body, offset: 0.42 } }
+  expect(() => settle({ unit: tipping, turf, condition: standing })).toThrow(/body\.offset: .*would tip/)
+})
+
 describe('scales under the ends of the front roller', () => {
   const rollers = { front: unit.frontRoller, rear: unit.rearRoller }
   const question = { front: 15.6, rear: 14.7, rollers, wheelbase: 0.2, edge: 0.11, benchHeight: 6 * mm }

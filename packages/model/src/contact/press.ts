@@ -110,7 +110,7 @@ export function describePressing(question: ContactQuestion, pressing: Pressing):
     relief: grooves ? sinkage - grooves.lowest.lowest : 0,
     resistance: lost === 0 ? 0 : lost * workSpent(curve, shearOf(turf), roller, sinkage, beyondEnd),
     stiffness: pressing.stiffness,
-    accuracy: quick ? quickAccuracy(spreadAt(turf, sinkage) / leading.reach, touching) : 0,
+    accuracy: quick ? quickAccuracy(spreadAt(turf, sinkage) / leading.reach, touching, lost > 0) : 0,
     cautions: contactCautions(question, pressing),
   }
 }

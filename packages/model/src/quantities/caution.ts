@@ -1,5 +1,5 @@
-import type { QuantityName } from './catalogue.ts'
-import { describe, rounded } from './problem.ts'
+import type { QuantityName, UnitSystem } from './catalogue.ts'
+import { tell } from './problem.ts'
 
 type Words = { readonly quantity: QuantityName; readonly say: (value: string, limit: string) => string }
 
@@ -72,10 +72,10 @@ export type Caution = {
   readonly where?: string
 }
 
-export function cautionSentence({ kind, value, limit, where }: Caution): string {
+export function cautionSentence({ kind, value, limit, where }: Caution, system: UnitSystem): string {
   const words: Words = cautionWords[kind]
   const say = (number: number | undefined) =>
-    number === undefined ? '' : describe(rounded(number), words.quantity)
+    number === undefined ? '' : tell(number, words.quantity, system)
   const text = words.say(say(value), say(limit))
   return where ? `${where}: ${text}` : text
 }

@@ -10,8 +10,8 @@ export {
 export { type Caution, type CautionKind, cautionWords } from './caution.ts'
 export { type FormatOptions, formatQuantity } from './formatQuantity.ts'
 export type { BottomedOut, NotConverged } from './outcome.ts'
-export { describe, InputError, numberProblem, type Problem, refuse } from './problem.ts'
-export { sentence } from './sentence.ts'
+export { describe, InputError, numberProblem, objectProblem, type Problem, refuse, tell } from './problem.ts'
+export { sentence, sentenceIn } from './sentence.ts'
 export {
   type Dimension,
   GRAVITY,

@@ -1,4 +1,4 @@
-import { catalogue, type QuantityName } from './catalogue.ts'
+import { catalogue, type QuantityName, type UnitSystem } from './catalogue.ts'
 
 /** One thing wrong with a value: where, what was expected, what stood there. */
 export type Problem = {
@@ -28,19 +28,23 @@ export function refuse(problems: readonly Problem[]): void {
   if (first) throw new InputError(first)
 }
 
-const TOLD = 3
+const TYPED = 6
+const COMPUTED = 3
+
+const withUnit = (value: number, digits: number, quantity: QuantityName, system: UnitSystem): string => {
+  const { factor, unit } = catalogue[quantity][system]
+  const shown = String(Number((value / factor).toPrecision(digits)))
+  return unit === '' ? shown : unit === '°' ? `${shown}°` : `${shown} ${unit}`
+}
 
 /** A computed value as told in a sentence: three significant digits. */
-export const rounded = (value: number): number => Number(value.toPrecision(TOLD))
+export const tell = (value: number, quantity: QuantityName, system: UnitSystem = 'metric'): string =>
+  Number.isFinite(value) ? withUnit(value, COMPUTED, quantity, system) : 'not known'
 
-/** A value as it stands in a problem's sentence: metric display units, six significant digits, plain minus. */
+/** A value as it was given, in a problem's sentence: metric display units, six significant digits, plain minus. */
 export function describe(value: unknown, quantity?: QuantityName): string {
-  if (typeof value === 'number' && Number.isFinite(value)) {
-    if (!quantity) return String(Number(value.toPrecision(6)))
-    const { factor, unit } = catalogue[quantity].metric
-    const shown = String(Number((value / factor).toPrecision(6)))
-    return unit === '' ? shown : unit === '°' ? `${shown}°` : `${shown} ${unit}`
-  }
+  if (typeof value === 'number' && Number.isFinite(value))
+    return quantity ? withUnit(value, TYPED, quantity, 'metric') : String(Number(value.toPrecision(TYPED)))
   if (value === undefined) return 'nothing'
   if (typeof value === 'number') return String(value)
   const SHOWN = 60
@@ -84,3 +88,9 @@ export function numberProblem(
   if (Number.isFinite(value) && inside(value, range)) return []
   return [{ path, expected: words(range, quantity), received: describe(value, quantity) }]
 }
+
+/** The problem of a part that should be an object and is not, as a list of none or one. */
+export const objectProblem = (value: unknown, path: string): Problem[] =>
+  typeof value === 'object' && value !== null
+    ? []
+    : [{ path, expected: 'an object', received: describe(value) }]

@@ -1,21 +1,28 @@
+import type { UnitSystem } from './catalogue.ts'
 import { type Caution, cautionSentence } from './caution.ts'
 import type { BottomedOut, NotConverged } from './outcome.ts'
-import { describe, type Problem, rounded } from './problem.ts'
+import { type Problem, tell } from './problem.ts'
 
 type Sayable = Problem | Caution | BottomedOut | NotConverged | { readonly outcome: 'settled' }
 
-function bottomedOut({ where, load, lockingDepth }: BottomedOut): string {
+function bottomedOut({ where, load, lockingDepth }: BottomedOut, system: UnitSystem): string {
   const who = where === 'roller' || where === 'plate' ? `the ${where}` : `the ${where} roller`
-  const what = load === undefined ? 'that sinkage is' : `${describe(rounded(load), 'load')} would press it`
-  return `the turf bottoms out under ${who}: ${what} to within 1 % of its locking depth, ${describe(lockingDepth, 'lockingDepth')}; take a lighter roller, a firmer turf or a deeper locking depth`
+  const what = load === undefined ? 'that sinkage is' : `${tell(load, 'load', system)} would press it`
+  return `the turf bottoms out under ${who}: ${what} to within 1 % of its locking depth, ${tell(lockingDepth, 'lockingDepth', system)}; take a lighter roller, a firmer turf or a deeper locking depth`
 }
 
-/** The English sentence of a problem, a caution or an outcome. */
-export function sentence(fact: Sayable): string {
-  if ('path' in fact) return `${fact.path}: expected ${fact.expected}, received ${fact.received}`
-  if ('kind' in fact) return cautionSentence(fact)
-  if (fact.outcome === 'bottomed out') return bottomedOut(fact)
-  if (fact.outcome === 'not converged')
-    return `no balance was found for the ${fact.where} in ${fact.iterations} steps (${describe(rounded(fact.residual))} of it is left over)`
-  return 'settled'
+function notConverged({ where, iterations, residual }: NotConverged): string {
+  const left = Number.isFinite(residual) ? ` (${tell(Math.abs(residual), 'ratio')} of it is left over)` : ''
+  return `no balance was found for the ${where} in ${iterations} steps${left}`
 }
+
+/** The English sentence of a problem, a caution or an outcome, with what was worked out told in the units asked. */
+export function sentenceIn(fact: Sayable, units: UnitSystem): string {
+  if ('path' in fact) return `${fact.path}: expected ${fact.expected}, received ${fact.received}`
+  if ('kind' in fact) return cautionSentence(fact, units)
+  if (fact.outcome === 'bottomed out') return bottomedOut(fact, units)
+  return fact.outcome === 'not converged' ? notConverged(fact) : 'settled'
+}
+
+/** The English sentence of a problem, a caution or an outcome, in metric units. */
+export const sentence = (fact: Sayable): string => sentenceIn(fact, 'metric')

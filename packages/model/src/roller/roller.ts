@@ -1,4 +1,11 @@
-import { describe, type Kilograms, type Metres, numberProblem, type Problem } from '../quantities/index.ts'
+import {
+  describe,
+  type Kilograms,
+  type Metres,
+  numberProblem,
+  objectProblem,
+  type Problem,
+} from '../quantities/index.ts'
 
 /** What the face of a roller looks like along its axis. Spaced discs are a narrow land on a wide pitch. */
 export type Surface =
@@ -52,6 +59,8 @@ const sectionProblems = (sections: number, path: string): Problem[] =>
     : [{ path, expected: 'a whole number, at least 1', received: describe(sections) }]
 
 export function rollerProblems(roller: Roller, path: string): Problem[] {
+  const shapeless = objectProblem(roller, path)
+  if (shapeless.length > 0) return shapeless
   const { mass, diameter, length, surface, sections, buildUp, runout } = roller
   const sizes = [
     ...numberProblem(mass, `${path}.mass`, 'mass', { atLeast: 0 }),

@@ -13,6 +13,8 @@ import type { Field } from './fields.ts'
 /** What is found wrong on the way, and where in the file each value stood. */
 export type Findings = {
   readonly problems: Problem[]
+  /** Numbers without a unit that are far from usual: read, but perhaps not as they were meant. */
+  readonly doubts: Problem[]
   /** From a value's place in the model to its place in the file: the same but for the unit after the name. */
   readonly places: Map<string, string>
   /** Written laws of the file, made beforehand: their parser is only fetched when there is one. */
@@ -21,6 +23,7 @@ export type Findings = {
 
 export const newFindings = (formulas: ReadonlyMap<object, FormulaMade> = new Map()): Findings => ({
   problems: [],
+  doubts: [],
   places: new Map(),
   formulas,
 })
@@ -62,6 +65,9 @@ function keysOf(object: Values, field: Field): { key: string; factor: number }[]
   })
 }
 
+/** How many times beyond the usual range a number without a unit is doubted. */
+const FAR = 10
+
 function readNumber(object: Values, field: Field, path: string, findings: Findings): number | undefined {
   const { problems, places } = findings
   const found = keysOf(object, field)
@@ -87,6 +93,13 @@ function readNumber(object: Values, field: Field, path: string, findings: Findin
     return undefined
   }
   places.set(joined(path, field.name), joined(path, first.key))
+  const { high, metric } = catalogue[field.quantity]
+  if (first.key === field.name && metric.factor !== 1 && Math.abs(value) > FAR * high)
+    findings.doubts.push({
+      path: joined(path, first.key),
+      expected: `at most about ${describe(high, field.quantity)} (in another unit than SI: ${field.name}_${unitsOf(dimensionOf(field.quantity)).join(`, ${field.name}_`)})`,
+      received: describe(value, field.quantity),
+    })
   return value * first.factor
 }
 

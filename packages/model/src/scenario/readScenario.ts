@@ -1,4 +1,4 @@
-import type { Problem } from '../quantities/index.ts'
+import { numberProblem, type Problem } from '../quantities/index.ts'
 import { fields } from './fields.ts'
 import { keepProblems, newFindings, readNumbers, readObject } from './partReader.ts'
 import { makeFormulas } from './readLaw.ts'
@@ -7,7 +7,7 @@ import { readUnit } from './readUnit.ts'
 import { type Scenario, turfNameProblems } from './scenario.ts'
 
 export type ScenarioReading =
-  | { readonly ok: true; readonly scenario: Scenario }
+  | { readonly ok: true; readonly scenario: Scenario; readonly doubts: readonly Problem[] }
   | { readonly ok: false; readonly problems: readonly Problem[] }
 
 const PARTS = ['unit', 'rollers', 'turfs', 'turf', 'condition']
@@ -17,7 +17,7 @@ const PARTS = ['unit', 'rollers', 'turfs', 'turf', 'condition']
  * `speed_kmh`), never twice; without one it is SI. A fitted roller may be the name of one in the rack, and a unit
  * may say what the scales said (`scales`) in place of its body.
  *
- * Throws  nothing: every problem comes back, path first
+ * Throws  nothing: every problem comes back, path first; what reads but looks meant in another unit comes as a doubt
  */
 export async function readScenario(value: unknown): Promise<ScenarioReading> {
   const written = typeof value === 'object' && value !== null && 'turfs' in value ? value.turfs : undefined
@@ -30,11 +30,14 @@ export async function readScenario(value: unknown): Promise<ScenarioReading> {
   const named = namesOf(object.rollers)
   const unit = readUnit(object.unit, 'unit', { read: rollers, named }, findings)
   const condition = readCondition(object.condition, 'condition', findings)
+  if (numbers?.effectiveHeight !== undefined)
+    keepProblems(numberProblem(numbers.effectiveHeight, 'effectiveHeight', 'height', { above: 0 }), findings)
   keepProblems(turfNameProblems(object.turf, namesOf(object.turfs)), findings)
   if (findings.problems.length > 0 || !numbers || !unit || !condition)
     return { ok: false, problems: findings.problems }
   return {
     ok: true,
+    doubts: findings.doubts,
     scenario: { unit, rollers, turfs, turf: object.turf as string, condition, ...numbers },
   }
 }

@@ -27,7 +27,7 @@ function readFitted(
   if (!rack.named.includes(value))
     findings.problems.push({
       path,
-      expected: `a roller or one of ${rack.named.join(', ') || 'the rollers'}`,
+      expected: `a roller or one of ${rack.named.map(name => JSON.stringify(name)).join(', ') || 'the rollers'}`,
       received: describe(value),
     })
   return Object.hasOwn(rack.read, value) ? rack.read[value] : undefined
@@ -95,7 +95,10 @@ function withScales(object: Values, frame: Frame, path: string, findings: Findin
   const rollers = { front: frame.frontRoller, rear: frame.rearRoller }
   if (!keepProblems(scaleProblems(readings, rollers, at), findings)) return undefined
   const { wheelbase, edge, benchHeight } = frame
-  const unit = { ...frame, ...unitFromScales({ ...readings, rollers, wheelbase, edge, benchHeight }) }
+  const weighed = { ...frame, ...unitFromScales({ ...readings, rollers, wheelbase, edge, benchHeight }) }
+  const more = object.loads === undefined ? [] : readLoads(object.loads, joined(path, 'loads'), findings)
+  if (!more) return undefined
+  const unit: Unit = more.length > 0 ? { ...weighed, loads: [...(weighed.loads ?? []), ...more] } : weighed
   return keepProblems(unitProblems(unit, path), findings) ? unit : undefined
 }
 
@@ -113,7 +116,8 @@ export function readUnit(
     'frontRoller',
     'rearRoller',
     'cylinder',
-    ...(weighed ? ['scales'] : ['body', 'loads', 'scales']),
+    'loads',
+    ...(weighed ? ['scales'] : ['body', 'scales']),
   ]
   const read = readNumbers(object, path, { numbers: fields.unit, others }, findings)
   const frontRoller = readFitted(object.frontRoller, joined(path, 'frontRoller'), rack, findings)

@@ -20,7 +20,13 @@ export type Scenario = {
 export const turfNameProblems = (turf: unknown, names: readonly string[], path = 'turf'): Problem[] =>
   typeof turf === 'string' && names.includes(turf)
     ? []
-    : [{ path, expected: `one of ${names.join(', ') || 'the turfs'}`, received: describe(turf) }]
+    : [
+        {
+          path,
+          expected: `one of ${names.map(name => JSON.stringify(name)).join(', ') || 'the turfs'}`,
+          received: describe(turf),
+        },
+      ]
 
 /** Every problem of a scenario, path first; none when it is sound. */
 export function scenarioProblems(scenario: Scenario): Problem[] {
@@ -35,6 +41,8 @@ export function scenarioProblems(scenario: Scenario): Problem[] {
     ...Object.entries(turfs).flatMap(([name, one]) => turfProblems(one, `turfs.${name}`)),
     ...turfNameProblems(turf, Object.keys(turfs)),
     ...conditionProblems(condition, 'condition'),
-    ...(effectiveHeight === undefined ? [] : numberProblem(effectiveHeight, 'effectiveHeight', 'height')),
+    ...(effectiveHeight === undefined
+      ? []
+      : numberProblem(effectiveHeight, 'effectiveHeight', 'height', { above: 0 })),
   ]
 }

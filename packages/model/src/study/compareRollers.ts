@@ -65,7 +65,9 @@ function questionProblems(question: CompareQuestion): Problem[] {
     ...unitQuestionProblems(question),
     ...(names.length === 0 ? [{ path: 'rollers', expected: 'at least one roller', received: 'none' }] : []),
     ...names.flatMap(name => rollerProblems(rollers[name]!, `rollers.${name}`)),
-    ...(effectiveHeight === undefined ? [] : numberProblem(effectiveHeight, 'effectiveHeight', 'height')),
+    ...(effectiveHeight === undefined
+      ? []
+      : numberProblem(effectiveHeight, 'effectiveHeight', 'height', { above: 0 })),
     ...(headlandRadius === undefined
       ? []
       : numberProblem(headlandRadius, 'headlandRadius', 'place', { above: 0 })),

@@ -114,6 +114,11 @@ export function sinkageMap(asked: MapQuestion): SinkageMap {
     if (softened) fill(softnesses[row]!, softened, cells)
     else for (let i = 0; i < width; i++) mark(cells, i, 'bottomed out')
   }
+  if (quantity === 'drop' && 'unit' in asked && 'unit' in question) {
+    // told from the bench as it was set: what has stuck to the rollers lifts the edge
+    const lift = question.unit.benchHeight - asked.unit.benchHeight
+    for (let i = 0; lift !== 0 && i < values.length; i++) values[i]! -= lift
+  }
   return { quantity, masses, softnesses, values, outcomes, outcomeNames }
 }
 

@@ -1,4 +1,11 @@
-import { type Metres, numberProblem, type Problem, refuse, type Seconds } from '../quantities/index.ts'
+import {
+  type Metres,
+  numberProblem,
+  objectProblem,
+  type Problem,
+  refuse,
+  type Seconds,
+} from '../quantities/index.ts'
 import { curveOf, lawProblems, lawWithSoftness, softnessOf } from './law.ts'
 import { REFERENCE_PRESSURE } from './laws/lawKind.ts'
 import type { PressureLaw } from './laws/laws.ts'
@@ -22,6 +29,8 @@ export type Turf = {
 const ROUNDING = 1e-12
 
 export function turfProblems(turf: Turf, path: string): Problem[] {
+  const shapeless = objectProblem(turf, path)
+  if (shapeless.length > 0) return shapeless
   const rebound = turf.rebound ?? 1
   const given = <K extends 'spread' | 'rebound' | 'recoveryTime' | 'thickness'>(
     key: K,
@@ -38,7 +47,7 @@ export function turfProblems(turf: Turf, path: string): Problem[] {
       ? []
       : numberProblem(turf.lasting, `${path}.lasting`, 'ratio', {
           atLeast: 0,
-          atMost: Math.max(0, 1 - rebound) + ROUNDING,
+          atMost: (rebound >= 0 && rebound <= 1 ? 1 - rebound : 1) + ROUNDING,
         }).map(problem => ({ ...problem, expected: `${problem.expected}, what the rebound leaves` }))),
     ...given('recoveryTime', value => numberProblem(value, `${path}.recoveryTime`, 'time', { atLeast: 0 })),
     ...given('thickness', value => numberProblem(value, `${path}.thickness`, 'thickness', { above: 0 })),

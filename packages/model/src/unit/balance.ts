@@ -1,4 +1,4 @@
-import type { Metres, Newtons, Problem } from '../quantities/index.ts'
+import { type Metres, type Newtons, type Problem, tell } from '../quantities/index.ts'
 import { type Action, actionsOf } from './actions.ts'
 import type { Unit } from './unit.ts'
 
@@ -100,6 +100,16 @@ export function levelLoads(unit: Unit): { readonly front: Newtons; readonly rear
 
 /** Both rollers must press the turf when the unit stands level. */
 export function tippingProblems(unit: Unit, path: string): Problem[] {
+  const { total, sideways } = balanceOf(unit)
+  const half = Math.max(unit.frontRoller.length, unit.rearRoller.length) / 2
+  if (total > 0 && Math.abs(sideways) >= total * half)
+    return [
+      {
+        path: `${path}.body.offset`,
+        expected: 'a centre of gravity between the ends of the rollers, slope across included',
+        received: `${tell(sideways / total, 'place')} from the middle: the unit would tip`,
+      },
+    ]
   return Object.entries(levelLoads(unit)).flatMap(([roller, load]) =>
     load > 0
       ? []
@@ -107,7 +117,7 @@ export function tippingProblems(unit: Unit, path: string): Problem[] {
           {
             path: `${path}.body.at`,
             expected: 'a centre of gravity that leaves load on both rollers',
-            received: `${Number(load.toPrecision(3))} N on the ${roller} roller: the unit would tip`,
+            received: `${tell(load, 'load')} on the ${roller} roller: the unit would tip`,
           },
         ],
   )

@@ -35,14 +35,14 @@ export function benchFor(unit: Unit, settled: SettledUnit, wanted: Metres): Side
  * Holds   the sinkage does not hang on the bench height: heights of weights stay as given
  * Sign    change positive upwards
  * Units   [m]
- * Throws  InputError as settle; the wanted height must be finite
+ * Throws  InputError as settle; the wanted height must be more than 0
  * Source  derived (docs/physics.md §4)
  */
 export function benchHeightFor(
   question: Omit<UnitQuestion, 'balance'> & { readonly effectiveHeight: Metres },
 ): BenchSetting | BottomedOut | NotConverged {
   const { unit, effectiveHeight } = question
-  refuse(numberProblem(effectiveHeight, 'effectiveHeight', 'height'))
+  refuse(numberProblem(effectiveHeight, 'effectiveHeight', 'height', { above: 0 }))
   const settled = settle(question)
   if (settled.outcome !== 'settled') return settled
   const setting = benchFor(unit, settled, effectiveHeight)

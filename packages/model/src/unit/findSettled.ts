@@ -53,7 +53,7 @@ function levelState(
 ): Found | BottomedOut | NotConverged {
   const { load: onRear } = rearLoad(balance, 0, 1)
   const onFront = balance.total - onRear
-  if (!(onRear > 0 && onFront > 0)) return failed(0, onFront > 0 ? onRear : onFront)
+  if (!(onRear > 0 && onFront > 0)) return failed(0, 1)
   const front = findPressing(axles.front.question, onFront, 'front', axles.front.on)
   if ('outcome' in front) return front
   const rear = findPressing(axles.rear.question, onRear, 'rear', axles.rear.on)
@@ -159,7 +159,8 @@ function lean(
   const rear = startInTrack(axles.rear, start)
   if ('outcome' in rear) return rear
   let guess: Guess = { front: start.front.sinkage, rear: rear.sinkage, roll: start.roll }
-  let residual = Number.NaN
+  // nothing of the balance is met before the first step
+  let residual = 1
   for (let turn = 1; turn <= MOST_TURNS; turn++) {
     for (const where of ['front', 'rear'] as const)
       if (tooDeep(axles[where], guess[where], guess.roll)) {
@@ -246,5 +247,5 @@ export function findSettled(
         rear: found.axles.rear.describe(found.rear).resistance,
       }
   }
-  return failed(MOST_ROUNDS, Number.NaN)
+  return failed(MOST_ROUNDS, 1)
 }

@@ -30,8 +30,10 @@ export type SettledUnit = {
   readonly pitch: Radians
   /** Right side deeper positive. */
   readonly roll: Radians
-  /** Bench height minus the height of the edge above undisturbed turf. */
+  /** Bench height, as it was set, minus the height of the edge above undisturbed turf. */
   readonly drop: Sides
+  /** What has stuck to the rollers lifts the edge by; in the drop already. */
+  readonly lift: Metres
   readonly effectiveHeight: Sides
   /** Depression the front roller left and the edge still meets. */
   readonly unrecovered: Metres
@@ -63,7 +65,7 @@ function unitCautions({ unit, balance }: UnitQuestion, height: Metres): Caution[
  *   X = x cos θ + (h − R_f) sin θ,  Y = (h − R_f) cos θ − x sin θ
  *   across: ∫ q(z + φ y) y dy over both rollers = Σ N y + Σ (weight across the slope) h
  *   drop = z_f + c sin θ + (h_b − R_f)(1 − cos θ) + φ y;  level: z_f + (z_r − z_f) c/B + φ y
- *   h_e = h_b + build-up's share − drop + depression not yet recovered at the edge (standing: none)
+ *   h_e = h_b − drop + depression not yet recovered at the edge (standing: none); build-up's lift is taken off the drop
  *
  * Holds   small leans; mowing, the rear roller runs on the front roller's track
  * Sign    drop positive down, pitch positive with the rear deeper, roll with the right side deeper
@@ -80,7 +82,9 @@ export function settle(question: UnitQuestion): Settled {
 export function settleSound(asked: UnitQuestion): Settled {
   const question = { ...asked, unit: withBuildUp(asked.unit) }
   const found = findSettled(question)
-  return 'outcome' in found ? found : describeSettled(question, found)
+  if ('outcome' in found) return found
+  const lift = question.unit.benchHeight - asked.unit.benchHeight
+  return describeSettled(question, found, lift)
 }
 
 /** Drop of the edge in its middle, and the depression it still meets there. */
@@ -106,7 +110,7 @@ const along = (unit: Unit, valueAt: (y: Metres) => Metres): Sides => {
 const clipWhile = ({ unit: { cylinder }, condition }: UnitQuestion): { clip?: Metres } =>
   cylinder && condition.kind === 'mowing' ? { clip: clipOf({ ...cylinder, speed: condition.speed }) } : {}
 
-function describeSettled(question: UnitQuestion, found: Found): SettledUnit {
+function describeSettled(question: UnitQuestion, found: Found, lift: Metres): SettledUnit {
   const { unit } = question
   const { front, rear, frontLoad, rearLoad, tilt, roll, answers, resistances, balance, axles } = found
   const level = question.balance === 'level'
@@ -136,7 +140,8 @@ function describeSettled(question: UnitQuestion, found: Found): SettledUnit {
     rear: rearAxle,
     pitch: tilt,
     roll,
-    drop: along(unit, y => drop + roll * y),
+    drop: along(unit, y => drop - lift + roll * y),
+    lift,
     effectiveHeight,
     unrecovered,
     attitude: (front.sinkage - rear.sinkage) / unit.wheelbase,

@@ -4,6 +4,7 @@ import {
   type Metres,
   type Newtons,
   numberProblem,
+  objectProblem,
   type Problem,
   type QuantityName,
   type Radians,
@@ -105,8 +106,7 @@ const bladeProblems = (blades: number | undefined, path: string): Problem[] =>
     ? []
     : [{ path, expected: 'a whole number, at least 1', received: describe(blades) }]
 
-/** What is wrong with the parts of a unit, one by one. */
-export const partProblems = (unit: Unit, path: string): Problem[] => [
+const soundPartProblems = (unit: Unit, path: string): Problem[] => [
   ...frameProblems(unit, path),
   ...numberProblem(unit.body.mass, `${path}.body.mass`, 'mass', { atLeast: 0 }),
   ...numberProblem(unit.body.at, `${path}.body.at`, 'place'),
@@ -120,3 +120,11 @@ export const partProblems = (unit: Unit, path: string): Problem[] => [
   ...ifGiven(unit.cylinder?.turnsPerSecond, `${path}.cylinder.turnsPerSecond`, 'turning', { above: 0 }),
   ...ifGiven(unit.edgeLength, `${path}.edgeLength`, 'length', { above: 0 }),
 ]
+
+/** What is wrong with the parts of a unit, one by one. */
+export function partProblems(unit: Unit, path: string): Problem[] {
+  const shapeless = objectProblem(unit, path)
+  if (shapeless.length > 0) return shapeless
+  const bodiless = objectProblem(unit.body, `${path}.body`)
+  return bodiless.length > 0 ? bodiless : soundPartProblems(unit, path)
+}
