@@ -200,6 +200,15 @@ export const english = {
       `Softness moves it further than mass: from ${low} to ${high} it grows ${byMass}-fold; from the firmest turf to the softest, ${bySoftness}-fold.`,
     massWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
       `Mass moves it further than softness: from ${low} to ${high} it grows ${byMass}-fold; from the firmest turf to the softest, ${bySoftness}-fold.`,
+    ends: ({
+      low,
+      high,
+      lightest,
+      heaviest,
+      firmest,
+      softest,
+    }: Values<'low' | 'high' | 'lightest' | 'heaviest' | 'firmest' | 'softest'>) =>
+      `From ${low} to ${high} it goes from ${lightest} to ${heaviest}; from the firmest turf to the softest, from ${firmest} to ${softest}.`,
     heights: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
       `From ${low} to ${high} the cut moves by ${byMass}; from the firmest turf to the softest, by ${bySoftness}.`,
     bottoms: (from: string) => `Softer than ${from} this turf bottoms out under the roller: stippled.`,

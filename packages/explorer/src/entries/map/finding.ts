@@ -69,6 +69,19 @@ export function mapFinding({
     const moves = ({ low, high }: Ends) => format(Math.abs(high - low), shown)
     return words.map.heights({ low, high, byMass: moves(byMass), bySoftness: moves(bySoftness) }) + end
   }
+  if (quantity === 'peakPressure') {
+    // it may fall with softness, or turn: the ends are told, and no ratio of them
+    const at = (value: number) => format(value, shown)
+    const ends = {
+      low,
+      high,
+      lightest: at(byMass.low),
+      heaviest: at(byMass.high),
+      firmest: at(bySoftness.low),
+      softest: at(bySoftness.high),
+    }
+    return words.map.ends(ends) + end
+  }
   const times = ({ low, high }: Ends) => Math.max(high / low, low / high)
   const said = {
     low,

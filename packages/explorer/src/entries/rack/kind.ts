@@ -73,14 +73,15 @@ export const rack: Kind<'rack', RackSettings, RackInput, RackResult> = {
     }),
   workedOut({ input, result, format }) {
     const other = result.filter(isSettled).find(row => !row.fitted && row.benchHeight !== null)
-    if (!other || other.benchHeight === null || other.benchChange === null) return []
+    if (!other || other.benchHeight === null || other.benchChange === null || other.change === null) return []
     const mm = (height: number) => format(height, 'height', { unit: false })
-    const wanted = input.effectiveHeight ?? other.benchHeight - other.drop
+    const wanted = input.effectiveHeight ?? other.effectiveHeight - other.change
+    const unrecovered = wanted + other.drop - other.benchHeight
     return [
       {
         what: 'hold',
         equation: 'h_b = wanted + drop − not yet recovered',
-        filled: `${other.name}: ${mm(other.benchHeight)} for a wanted ${mm(wanted)}, drop ${mm(other.drop)}`,
+        filled: `${other.name}: ${mm(wanted)} + ${mm(other.drop)} − ${mm(Math.max(0, unrecovered))} = ${format(other.benchHeight, 'height')}`,
       },
       {
         what: 'adjust',

@@ -11,8 +11,6 @@ export type SideViewSettings = {
 }
 
 export const EXAGGERATIONS = [1, 5, 10] as const
-const PASCALS_PER_KILOPASCAL = 1000
-
 /** The cutting unit from the side, at rest on its turf. */
 export const sideView: Kind<'sideView', SideViewSettings, SettledInput, SettledUnit> = {
   kind: 'sideView',
@@ -35,21 +33,19 @@ export const sideView: Kind<'sideView', SideViewSettings, SettledInput, SettledU
     const { unit, turf } = input
     const { front, rear } = result
     const { total, front: onFront } = scalesOf(unit)
-    const kg = (mass: number) => format(mass, 'mass', { unit: false })
     const mm = (depth: number) => format(depth, 'sinkage', { unit: false })
-    const kPa = (pressure: number) => `${(pressure / PASCALS_PER_KILOPASCAL).toFixed(1)}\u202fkPa`
     const level = front.sinkage + ((rear.sinkage - front.sinkage) * unit.edge) / unit.wheelbase
     const length = front.lengthAhead + front.lengthBehind
     return [
       {
         what: 'weight',
         equation: 'W_f = g Σ m (1 − x/B),  W_r = g Σ m − W_f',
-        filled: `${GRAVITY.toFixed(3)} × ${kg(onFront)} = ${format(onFront * GRAVITY, 'load')}; with the tilt ${format(front.load, 'load')}, and ${format(rear.load, 'load')} of ${format(total * GRAVITY, 'load')} on the rear`,
+        filled: `${GRAVITY.toFixed(3)} × ${onFront.toFixed(2)}\u202fkg = ${(onFront * GRAVITY).toFixed(0)}\u202fN; with the tilt ${format(front.load, 'load')}, and ${format(rear.load, 'load')} of ${format(total * GRAVITY, 'load')} on the rear`,
       },
       {
         what: 'lowestPressure',
         equation: 'p(z), p(s) = 10 kPa',
-        filled: `p(${mm(front.sinkage)}) = ${kPa(pressureAt(turf.law, front.sinkage))}, s = ${format(softnessOf(turf.law), 'softness')}`,
+        filled: `p(${format(front.sinkage, 'sinkage')}) = ${format(pressureAt(turf.law, front.sinkage), 'pressure')}, s = ${format(softnessOf(turf.law), 'softness')}`,
       },
       {
         what: 'balance',
