@@ -29,7 +29,7 @@ export type InverseTable = {
 const STEP = 0.1
 const ROOT_STEP = 0.05
 /** Knots are added until the cubic misses the curve by no more than this in ln z half way between two of them. */
-export const MISS = 2e-7
+const MISS = 2e-7
 const MOST_HALVINGS = 14
 /** The ends are found to this in ln W, and laid this far outside what is asked. */
 export const MARGIN = 0.01

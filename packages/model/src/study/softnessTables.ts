@@ -1,7 +1,7 @@
 import type { RollerOnTurf } from '../contact/index.ts'
 import { increasingRoot } from '../numerics/index.ts'
 import { evenly, lagrange, placeAmong, STENCIL } from './interpolation.ts'
-import { FADED, type InverseTable, inverseTable, MARGIN, MISS } from './inverseTable.ts'
+import { FADED, type InverseTable, inverseTable, MARGIN } from './inverseTable.ts'
 
 /** Tables of one roller for any softness of a map. */
 export type SoftnessTables = (softness: number) => InverseTable | undefined
@@ -15,6 +15,8 @@ type Question = {
 
 /** Anchors lie this far apart in ln softness, knots in ln load: six anchors are then read to about 1e-8. */
 const ANCHOR_STEP = 0.12
+/** What a reading between anchors may miss in ln z, half way; beyond, the softness is tabulated by itself. */
+const ANCHOR_MISS = 5e-7
 const KNOT_STEP = 0.16
 /** A miss this small in ln load is mended along the tangent: that leaves its square. */
 const TANGENT = 1e-5
@@ -109,16 +111,15 @@ export function softnessTables(question: Question): SoftnessTables {
       knots.values.map((_, k) => whole.reduce((sum, anchor, i) => sum + weights[i]! * pick(anchor)[k]!, 0))
     return { lnSinkages: mixed(anchor => anchor.lnSinkages), slopes: mixed(anchor => anchor.slopes) }
   }
-  /** Whether the mixture is right half way between two anchors, under the least and the greatest load. */
+  const deepest = knots.values.length - 1
+  /** Whether the mixture is right half way between two anchors, under the greatest load: nearest to locking. */
   const holds = Array.from(anchors.values, lnSoftness => {
     const half = lnSoftness + anchors.step / 2
     const mixture = mixedAt(half)
     const on = mixture && rollerAt(Math.exp(half))
     if (!on || !mixture) return false
-    return [0, knots.values.length - 1].every(k => {
-      const { load } = on.at(Math.exp(mixture.lnSinkages[k]!))
-      return Math.abs(Math.log(load) - knots.values[k]!) * mixture.slopes[k]! <= MISS
-    })
+    const { load } = on.at(Math.exp(mixture.lnSinkages[deepest]!))
+    return Math.abs(Math.log(load) - knots.values[deepest]!) * mixture.slopes[deepest]! <= ANCHOR_MISS
   })
   return softness => {
     const lnSoftness = Math.log(softness)
