@@ -13,11 +13,19 @@ export default defineConfig({
     projects: [
       {
         ...fromSource,
-        test: { name: 'model', include: ['test/model/**/*.test.ts', 'test/*.test.ts'] },
+        test: {
+          name: 'model',
+          setupFiles: ['./test/support/seeded.ts'],
+          include: ['test/model/**/*.test.ts', 'test/*.test.ts'],
+        },
       },
       {
         ...fromSource,
-        test: { name: 'explorer', include: ['test/explorer/**/*.test.ts'] },
+        test: {
+          name: 'explorer',
+          setupFiles: ['./test/support/seeded.ts'],
+          include: ['test/explorer/**/*.test.ts'],
+        },
       },
       {
         ...fromSource,
