@@ -41,7 +41,7 @@ function lineLoad(law: PressureLaw, R: number, sinkage: number, arc: Arc, reboun
 }
 
 describe('load of a roller without spread, by a second quadrature', () => {
-  test.each(['parabola', 'circle'] as const)('standing on a %s: any law', arc => {
+  test.each(['parabola', 'circle'] as const)('standing on a %s, any law', arc => {
     fc.assert(
       fc.property(cases, ({ law, radius, sinkage }) =>
         expectNear(
@@ -55,7 +55,7 @@ describe('load of a roller without spread, by a second quadrature', () => {
     )
   })
 
-  test.each(['parabola', 'circle'] as const)('mowing on a %s: any law, the back unloads', arc => {
+  test.each(['parabola', 'circle'] as const)('mowing on a %s, any law, the back unloads', arc => {
     fc.assert(
       fc.property(cases, ({ law, radius, sinkage, rebound }) =>
         expectNear(

@@ -51,7 +51,7 @@ describe('stiffness is the slope of load against sinkage', () => {
   test.each([
     ['smooth', rollerWith(smooth), 400],
     ['grooved', rollerWith(grooved), 250],
-  ] as const)('%s rollers: any law, spread, arc and condition', (_, rollers, runs) => {
+  ] as const)('%s rollers, any law, spread, arc and condition', (_, rollers, runs) => {
     let compared = 0
     const misses: string[] = []
     fc.assert(
