@@ -1,7 +1,6 @@
-import { kindsByName } from './book/index.ts'
 import { books } from './books/index.ts'
-import { kinds } from './entries/kinds.ts'
-import { views } from './entries/views.ts'
+import { kindShelf } from './entries/kinds.ts'
+import { viewShelf } from './entries/views.ts'
 import { dress } from './look/index.ts'
 import { openBook, openStore, type SwardBook } from './shell/index.ts'
 import { openWorker } from './worker/index.ts'
@@ -14,8 +13,8 @@ openBook({
   name,
   ...books[name],
   hash: location.hash,
-  kinds: kindsByName(kinds),
-  views: Object.fromEntries(views.map(view => [view.kind, view])),
+  kinds: kindShelf(),
+  views: viewShelf(),
   refiner: openWorker(() => new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' })),
   store: openStore(),
 }).then(opening => {

@@ -10,13 +10,12 @@ import {
   openSession,
   type Session,
 } from '../../../packages/explorer/src/book/index.ts'
-import { kinds } from '../../../packages/explorer/src/entries/kinds.ts'
 import { map, valueHere } from '../../../packages/explorer/src/entries/map/kind.ts'
 import { rack } from '../../../packages/explorer/src/entries/rack/kind.ts'
 import { sideView } from '../../../packages/explorer/src/entries/sideView/kind.ts'
 import { text } from '../../../packages/explorer/src/entries/text/kind.ts'
 import { formatterFor } from '../../../packages/explorer/src/words/index.ts'
-import { firstBook } from './firstBook.ts'
+import { allKinds, allViews, firstBook, everyKind as kinds } from './firstBook.ts'
 
 const root = new URL('../../../', import.meta.url)
 const book: Book = await firstBook()
@@ -39,21 +38,16 @@ describe('the kinds of entry', () => {
     const folders = readdirSync(new URL('packages/explorer/src/entries/', root), { withFileTypes: true })
       .filter(entry => entry.isDirectory())
       .map(entry => entry.name)
-    const views = readFileSync(new URL('packages/explorer/src/entries/views.ts', root), 'utf8')
-    const viewed = [...views.matchAll(/from '\.\/(\w+)\/view\.ts'/g)].map(found => found[1])
     expect(kinds.map(kind => kind.kind).sort()).toEqual(folders.sort())
-    expect(viewed.sort()).toEqual(folders)
-  })
-
-  it('are all on the first page', () => {
-    const used = new Set(book.pages.flatMap(page => page.entries.map(entry => entry.kind)))
-    expect([...used].sort()).toEqual(kinds.map(kind => kind.kind).sort())
+    expect(Object.keys(allViews.items).sort()).toEqual(folders)
+    for (const [name, item] of Object.entries({ ...allKinds.items, ...allViews.items }))
+      expect(item.kind).toBe(name)
   })
 
   it('find nothing wrong with the book that ships', () => {
     for (const entry of book.pages.flatMap(page => page.entries)) {
       const kind = kinds.find(({ kind }) => kind === entry.kind)
-      expect(kind?.problems(entry.settings, scenario)).toEqual([])
+      expect(kind?.problems(entry.settings, scenario, [])).toEqual([])
     }
   })
 
@@ -68,7 +62,9 @@ describe('the kinds of entry', () => {
 
 describe('the side view', () => {
   it('answers with a unit in balance, cutting lower than it was set', () => {
-    const settled = answered(sideView.compute(sideView.input({ settings: usual, scenario, answers: {} })))
+    const settled = answered(
+      sideView.compute(sideView.input({ settings: usual, scenario, answers: {}, entries: [] })),
+    )
     expect(settled.outcome).toBe('settled')
     expect(settled.effectiveHeight.middle).toBeLessThan(scenario.unit.benchHeight)
     expect(settled.drop.middle).toBeGreaterThan(0)
@@ -76,20 +72,23 @@ describe('the side view', () => {
 
   it('cuts lower with a heavier roller, lower on softer turf', () => {
     const cut = (changed: typeof scenario) =>
-      answered(sideView.compute(sideView.input({ settings: usual, scenario: changed, answers: {} })))
-        .effectiveHeight.middle
+      answered(
+        sideView.compute(sideView.input({ settings: usual, scenario: changed, answers: {}, entries: [] })),
+      ).effectiveHeight.middle
     expect(cut(scenarioWith('frontRoller.mass', 9))).toBeLessThan(cut(scenario))
     expect(cut(scenarioWith('turf.softness', 0.6e-3))).toBeLessThan(cut(scenario))
   })
 
   it('has no answer where the turf bottoms out, and says under which roller', () => {
     const locked = scenarioWith('turf.lockingDepth', 0.32e-3)
-    const answer = sideView.compute(sideView.input({ settings: usual, scenario: locked, answers: {} }))
+    const answer = sideView.compute(
+      sideView.input({ settings: usual, scenario: locked, answers: {}, entries: [] }),
+    )
     expect(answer).toMatchObject({ outcome: 'no answer', why: { kind: 'bottomed out' } })
   })
 
   it('is worked out in lines that hold the printed numbers', () => {
-    const input = sideView.input({ settings: usual, scenario, answers: {} })
+    const input = sideView.input({ settings: usual, scenario, answers: {}, entries: [] })
     const result = answered(sideView.compute(input))
     const lines = sideView.workedOut?.({ input, result, format }) ?? []
     expect(lines.at(-1)?.filled).toContain(format(result.effectiveHeight.middle, 'height'))
@@ -98,13 +97,17 @@ describe('the side view', () => {
 })
 
 describe('the map', () => {
-  const input = map.input({ settings: { quantity: 'sinkage' }, scenario, answers: {} })
+  const input = map.input({ settings: { quantity: 'sinkage' }, scenario, answers: {}, entries: [] })
 
   it('does not hang on the mass and softness in hand: they are its axes', () => {
     for (const moved of [scenarioWith('frontRoller.mass', 9), scenarioWith('turf.softness', 0.9e-3)])
-      expect(map.input({ settings: { quantity: 'sinkage' }, scenario: moved, answers: {} })).toEqual(input)
+      expect(
+        map.input({ settings: { quantity: 'sinkage' }, scenario: moved, answers: {}, entries: [] }),
+      ).toEqual(input)
     const raised = scenarioWith('unit.benchHeight', 5e-3)
-    expect(map.input({ settings: { quantity: 'sinkage' }, scenario: raised, answers: {} })).not.toEqual(input)
+    expect(
+      map.input({ settings: { quantity: 'sinkage' }, scenario: raised, answers: {}, entries: [] }),
+    ).not.toEqual(input)
   })
 
   it('has in its fine form the same cells as one map of that size', () => {
@@ -148,7 +151,7 @@ describe('the map', () => {
 })
 
 describe('the rack', () => {
-  const input = rack.input({ settings: { sort: 'mass', order: 'up' }, scenario, answers: {} })
+  const input = rack.input({ settings: { sort: 'mass', order: 'up' }, scenario, answers: {}, entries: [] })
 
   it('marks the fitted roller and no other', () => {
     const rows = answered(rack.compute(input))
@@ -161,7 +164,9 @@ describe('the rack', () => {
     const steep = cautions.filter(caution => caution.kind === 'steep at the land')
     expect(steep.map(caution => caution.where)).toEqual(['peg 3, peg 5'])
     const alone = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 5' })).scenario
-    const fitted = sideView.compute(sideView.input({ settings: usual, scenario: alone, answers: {} }))
+    const fitted = sideView.compute(
+      sideView.input({ settings: usual, scenario: alone, answers: {}, entries: [] }),
+    )
     const worst = fitted.cautions.find(caution => caution.kind === 'steep at the land')
     expect(steep[0]?.value).toBe(worst?.value)
   })
@@ -169,7 +174,9 @@ describe('the rack', () => {
   it('follows the roller that is fitted', () => {
     const other = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 4' })).scenario
     const rows = answered(
-      rack.compute(rack.input({ settings: { sort: 'mass', order: 'up' }, scenario: other, answers: {} })),
+      rack.compute(
+        rack.input({ settings: { sort: 'mass', order: 'up' }, scenario: other, answers: {}, entries: [] }),
+      ),
     )
     expect(rows.filter(row => row.fitted).map(row => row.name)).toEqual(['peg 4'])
   })
@@ -177,7 +184,7 @@ describe('the rack', () => {
 
 describe('prose', () => {
   const ask = (words: string) =>
-    text.compute(text.input({ settings: { text: words }, scenario, answers: {} }))
+    text.compute(text.input({ settings: { text: words }, scenario, answers: {}, entries: [] }))
 
   it('knows what is set and what follows from it', () => {
     const values = answered(ask('{frontRoller.mass} sinks {front.sinkage}'))
@@ -188,13 +195,15 @@ describe('prose', () => {
   it('has no answer where twice as soft would lock, and does not make one up', () => {
     const soft = scenarioWith('turf.softness', 2.5e-3)
     const values = answered(
-      text.compute(text.input({ settings: { text: '{twiceAsSoft.drop}' }, scenario: soft, answers: {} })),
+      text.compute(
+        text.input({ settings: { text: '{twiceAsSoft.drop}' }, scenario: soft, answers: {}, entries: [] }),
+      ),
     )
     expect(values['twiceAsSoft.drop']).toEqual({ quantity: 'drop', value: null })
   })
 
   it('refuses a value it does not know, by name', () => {
-    expect(text.problems({ text: 'so {front.colour}' }, scenario)).toEqual([
+    expect(text.problems({ text: 'so {front.colour}' }, scenario, [])).toEqual([
       { path: 'text', expected: 'the name of a value', received: 'front.colour' },
     ])
   })
@@ -202,6 +211,8 @@ describe('prose', () => {
 
 it('an answer that cannot be asked for is told as problems, never thrown', () => {
   const broken = { ...scenario, unit: { ...scenario.unit, wheelbase: -1 } }
-  const answer = sideView.compute(sideView.input({ settings: usual, scenario: broken, answers: {} }))
+  const answer = sideView.compute(
+    sideView.input({ settings: usual, scenario: broken, answers: {}, entries: [] }),
+  )
   expect(answer).toMatchObject({ outcome: 'no answer', why: { kind: 'problems' } })
 })

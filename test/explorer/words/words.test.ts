@@ -1,9 +1,8 @@
 import { catalogue, cautionWords } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
 import { settables } from '../../../packages/explorer/src/book/index.ts'
-import { kinds } from '../../../packages/explorer/src/entries/kinds.ts'
 import { cautionSentence, readerFor } from '../../../packages/explorer/src/words/index.ts'
-import { firstBook } from '../entries/firstBook.ts'
+import { firstBook, everyKind as kinds } from '../entries/firstBook.ts'
 
 const reader = readerFor({ units: 'metric', figureText: 13 })
 const american = readerFor({ units: 'US', figureText: 13 })
@@ -30,7 +29,7 @@ describe('the words', () => {
       .flatMap(({ kind: name, settings }) => {
         const kind = kinds.find(({ kind }) => kind === name)
         if (!kind) return []
-        const input = kind.input({ settings, scenario, answers: {} })
+        const input = kind.input({ settings, scenario, answers: {}, entries: [] })
         const answer = kind.compute(input)
         if (answer.outcome !== 'answered') return []
         const lines = kind.workedOut?.({ input, result: answer.result, format: reader.format }) ?? []

@@ -1,6 +1,6 @@
 import type { Book, ReadBook } from './book.ts'
 import { isRecord } from './fields.ts'
-import type { Kinds } from './kind.ts'
+import type { KindShelf } from './kind.ts'
 import { readBook } from './parse.ts'
 import { bookToFile } from './serialise.ts'
 
@@ -41,7 +41,7 @@ export async function kept(q: {
   readonly store: Store
   readonly name: string
   readonly edition: string
-  readonly kinds: Kinds
+  readonly kinds: KindShelf
 }): Promise<ReadBook | null> {
   let saved: unknown
   try {

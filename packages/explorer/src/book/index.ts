@@ -2,7 +2,16 @@ export { forget, keep, kept, type Store } from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
 export type { Fields } from './fields.ts'
 export { canRedo, canUndo } from './history.ts'
-export { type Answer, type Failure, type Kind, type Kinds, kindsByName, type WorkedLine } from './kind.ts'
+export {
+  type Answer,
+  type Failure,
+  type Kind,
+  type KindShelf,
+  type Kinds,
+  kindsByName,
+  type LiveValue,
+  type WorkedLine,
+} from './kind.ts'
 export { readLink, scenarioLink } from './link.ts'
 export { parseBook, readBook } from './parse.ts'
 export { fittedName } from './rollerSettables.ts'
@@ -23,5 +32,6 @@ export {
 } from './session.ts'
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
 export { settable, settables } from './settables.ts'
+export { openShelf, type Shelf } from './shelf.ts'
 export { presentTurf } from './turfSettables.ts'
 export { scalesOf } from './unitSettables.ts'

@@ -1,6 +1,8 @@
-import type { Caution, Problem, Scenario } from '@swardsink/model'
+import type { Caution, Problem, QuantityName, Scenario } from '@swardsink/model'
 import type { Format } from '../words/index.ts'
+import type { Entry } from './book.ts'
 import type { Fields } from './fields.ts'
+import type { Shelf } from './shelf.ts'
 
 /** Why there is no answer: a physical or numerical outcome of the model, or problems in what was asked. */
 export type Failure =
@@ -23,6 +25,12 @@ export type Answer<Result> =
   | { readonly outcome: 'answered'; readonly result: Result; readonly cautions: readonly Caution[] }
   | { readonly outcome: 'no answer'; readonly why: Failure; readonly cautions: readonly Caution[] }
 
+/** A number by name in prose and formulas. */
+export type LiveValue = {
+  /** SI where it is a quantity, else in `unit`; null where there is none: said in words. */
+  readonly value: number | null
+} & ({ readonly quantity: QuantityName } | { readonly unit: string })
+
 /** One line of "how this is worked out": the equation, and the same with the values put in. */
 export type WorkedLine = {
   /** Names the sentence in the words table that says what the line works out. */
@@ -44,14 +52,16 @@ export type Kind<
   readonly kind: Name
   /** The complete settings from what a file says; what is wrong is reported to `fields`. They are written as they are. */
   read(fields: Fields): Settings
-  problems(settings: Settings, scenario: Scenario): readonly Problem[]
-  /** Names of entries whose answers this one reads. */
-  needs(settings: Settings): readonly string[]
+  problems(settings: Settings, scenario: Scenario, entries: readonly Entry[]): readonly Problem[]
+  /** Ids of entries whose answers this one reads; `entries` are all of the book. */
+  needs(settings: Settings, entries: readonly Entry[]): readonly string[]
   /** Everything the answer depends on, as plain data: equal input means equal answer. */
   input(q: {
     readonly settings: Settings
     readonly scenario: Scenario
+    /** By id, of the entries it needs. */
     readonly answers: Readonly<Record<string, unknown>>
+    readonly entries: readonly Entry[]
   }): Input
   /** At once, within a frame: the answer, or a draft of it when `refine` follows. */
   compute(input: Input): Answer<Result>
@@ -59,6 +69,8 @@ export type Kind<
   refine?(input: Input, onStep: (done: number) => void): Answer<Result>
   /** Buffers of a result that are handed over between threads, not copied. */
   buffers?(result: Result): readonly ArrayBuffer[]
+  /** Numbers that formulas and prose may call by name: `id.name`. */
+  offers?(result: Result): Readonly<Record<string, LiveValue>>
   /** Absent where there is nothing to work out. */
   workedOut?(q: {
     readonly input: Input
@@ -73,6 +85,8 @@ export type Kind<
 
 /** A table of kinds by name. */
 export type Kinds = Readonly<Record<string, Kind>>
+
+export type KindShelf = Shelf<Kind>
 
 export function kindsByName(kinds: readonly Kind[]): Kinds {
   return Object.fromEntries(kinds.map(kind => [kind.kind, kind]))

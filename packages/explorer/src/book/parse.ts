@@ -1,7 +1,7 @@
 import { type Problem, readScenario } from '@swardsink/model'
 import { BOOK_VERSION, type Entry, type Page, type ReadBook } from './book.ts'
 import { fieldsOf, isRecord, received } from './fields.ts'
-import type { Kinds } from './kind.ts'
+import type { KindShelf, Kinds } from './kind.ts'
 
 function problem(path: string, expected: string, value: unknown): Problem {
   return { path, expected, received: received(value) }
@@ -54,11 +54,17 @@ function readPage(
   return { title, lead, entries }
 }
 
+/** The kinds that the entries of these pages name, whatever else is wrong with them. */
+function kindsNamed(pages: readonly unknown[]): readonly string[] {
+  const entries = pages.flatMap(page => (isRecord(page) && Array.isArray(page.entries) ? page.entries : []))
+  return entries.flatMap(entry => (isRecord(entry) && typeof entry.kind === 'string' ? [entry.kind] : []))
+}
+
 /**
  * A book from what a file says: loose in, complete inside, every problem with its path. Entries that cannot be
  * read are left out and named; without a scenario there is no book.
  */
-export async function readBook(raw: unknown, kinds: Kinds): Promise<ReadBook> {
+export async function readBook(raw: unknown, shelf: KindShelf): Promise<ReadBook> {
   const problems: Problem[] = []
   if (!isRecord(raw)) return { book: null, problems: [problem('book', 'a sward book', raw)] }
   if (raw.swardsink !== BOOK_VERSION)
@@ -68,6 +74,10 @@ export async function readBook(raw: unknown, kinds: Kinds): Promise<ReadBook> {
   if (!Array.isArray(raw.pages)) problems.push(problem('pages', 'a list of pages', raw.pages))
   const list: readonly unknown[] = Array.isArray(raw.pages) ? raw.pages : []
   const taken = new Set<string>()
+  const unfetched = await shelf.fetch(kindsNamed(list).filter(name => shelf.names.includes(name)))
+  for (const name of unfetched)
+    problems.push(problem('book', `what draws an entry of kind ${name}, fetched`, 'no connection'))
+  const kinds = shelf.items
   const pages = list.flatMap((page, index) => {
     const complete = readPage({ raw: page, path: `pages[${index}]`, kinds, taken }, problems)
     return complete ? [complete] : []
@@ -79,7 +89,7 @@ export async function readBook(raw: unknown, kinds: Kinds): Promise<ReadBook> {
 }
 
 /** A book from the text of a file; text that is not JSON is one problem. */
-export async function parseBook(text: string, kinds: Kinds): Promise<ReadBook> {
+export async function parseBook(text: string, shelf: KindShelf): Promise<ReadBook> {
   let raw: unknown
   try {
     raw = JSON.parse(text)
@@ -87,5 +97,5 @@ export async function parseBook(text: string, kinds: Kinds): Promise<ReadBook> {
     const why = error instanceof Error ? error.message : String(error)
     return { book: null, problems: [{ path: 'book', expected: 'JSON', received: why }] }
   }
-  return readBook(raw, kinds)
+  return readBook(raw, shelf)
 }

@@ -1,16 +1,22 @@
-import type { Kind } from '../book/index.ts'
+import { type Kind, type KindShelf, openShelf } from '../book/index.ts'
 import { map } from './map/kind.ts'
 import { rack } from './rack/kind.ts'
 import { setting } from './setting/kind.ts'
 import { sideView } from './sideView/kind.ts'
 import { text } from './text/kind.ts'
 
-const list = [sideView, setting, map, rack, text] as const
+/** Kinds of the first page: they come with it. */
+const atHand = [sideView, setting, map, rack, text] as const
+
+/** Kinds that are fetched when a book first names one. */
+const onDemand = {} as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */
-export const kinds: readonly Kind[] = list
+export const kindShelf = (): KindShelf => openShelf<Kind>({ atHand, onDemand })
 
-type Listed = (typeof list)[number]
+type Listed =
+  | (typeof atHand)[number]
+  | Awaited<ReturnType<Extract<(typeof onDemand)[keyof typeof onDemand], (...args: never) => unknown>>>
 type SettingsOf<Name> =
   Extract<Listed, { kind: Name }> extends Kind<string, infer Settings, infer _I, infer _R> ? Settings : never
 

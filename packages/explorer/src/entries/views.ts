@@ -1,3 +1,4 @@
+import { openShelf, type Shelf } from '../book/index.ts'
 import { mapView } from './map/view.ts'
 import { rackView } from './rack/view.ts'
 import { settingView } from './setting/view.ts'
@@ -5,5 +6,9 @@ import { sideViewView } from './sideView/view.ts'
 import { textView } from './text/view.ts'
 import type { View } from './view.ts'
 
+const atHand = [sideViewView, settingView, mapView, rackView, textView] as const
+
+const onDemand = {} as const satisfies Readonly<Record<string, () => Promise<View>>>
+
 /** The looks of every kind of entry that kinds.ts lists. */
-export const views: readonly View[] = [sideViewView, settingView, mapView, rackView, textView]
+export const viewShelf = (): Shelf<View> => openShelf<View>({ atHand, onDemand })

@@ -1,6 +1,7 @@
 import { type Caution, InputError, type Problem, type Scenario } from '@swardsink/model'
 import type { Answer, Entry, Failure, Kind, Kinds } from '../book/index.ts'
-import { workingOrder } from './order.ts'
+import { keyOf } from './key.ts'
+import { neededBy, workingOrder } from './order.ts'
 import { EMPTY, type EntryState } from './state.ts'
 
 /** Who does the heavy work. The browser hands in a worker, a test a few lines. */
@@ -17,8 +18,11 @@ export type Refiner = {
 }
 
 export type Flow = {
-  /** Works out everything that the change touches; what is quick is done when this returns. */
-  update(entries: readonly Entry[], scenario: Scenario): void
+  /**
+   * Works out what the change touches; what is quick is done when this returns. With `seen`, only those entries and
+   * what they need: the others keep what they have until they are seen.
+   */
+  update(entries: readonly Entry[], scenario: Scenario, seen?: ReadonlySet<string>): void
   stateOf(id: string): EntryState
   /** The reader does not want to wait: the draft stays. */
   stop(id: string): void
@@ -35,12 +39,13 @@ type Working = {
   readonly kind: Kind
   readonly scenario: Scenario
   readonly answers: Readonly<Record<string, unknown>>
+  readonly entries: readonly Entry[]
 }
 
 /** What an entry is worked out from, or why that makes no sense. */
-function inputOf({ settings }: Entry, { kind, scenario, answers }: Working): unknown {
+function inputOf({ settings }: Entry, { kind, scenario, answers, entries }: Working): unknown {
   try {
-    return kind.input({ settings, scenario, answers })
+    return kind.input({ settings, scenario, answers, entries })
   } catch (error) {
     if (error instanceof InputError) return error
     throw error
@@ -139,14 +144,15 @@ export function openFlow(q: {
     })
   }
 
-  function work(entry: Entry, { kind, scenario, answers }: Working): void {
-    const problems: readonly Problem[] = kind.problems(entry.settings, scenario)
+  function work(entry: Entry, working: Working): void {
+    const { kind, scenario, entries } = working
+    const problems: readonly Problem[] = kind.problems(entry.settings, scenario, entries)
     if (problems.length > 0) {
       const key = `problems ${JSON.stringify(problems)}`
       fail({ id: entry.id, key }, { kind: 'problems', problems })
       return
     }
-    const input = inputOf(entry, { kind, scenario, answers })
+    const input = inputOf(entry, working)
     if (input instanceof InputError) {
       const { quantity: path, expected, received } = input
       fail(
@@ -155,7 +161,7 @@ export function openFlow(q: {
       )
       return
     }
-    const key = `${entry.kind} ${JSON.stringify(input)}`
+    const key = `${entry.kind} ${keyOf(input)}`
     const last = records.get(entry.id)
     if (last?.key === key) {
       // Equal input, equal answer: it holds for the values that now stand as well.
@@ -169,8 +175,8 @@ export function openFlow(q: {
   }
 
   const flow: Flow = {
-    update(entries, scenario) {
-      again = () => flow.update(entries, scenario)
+    update(entries, scenario, seen) {
+      again = () => flow.update(entries, scenario, seen)
       const byId = new Map(entries.map(entry => [entry.id, entry]))
       for (const id of records.keys()) {
         if (byId.has(id)) continue
@@ -178,9 +184,9 @@ export function openFlow(q: {
         records.delete(id)
       }
       const needs = new Map(
-        entries.map(entry => [entry.id, kinds[entry.kind]?.needs(entry.settings) ?? []] as const),
+        entries.map(entry => [entry.id, kinds[entry.kind]?.needs(entry.settings, entries) ?? []] as const),
       )
-      const { order, rings } = workingOrder(needs)
+      const { order, rings } = workingOrder(seen ? neededBy(seen, needs) : needs)
       for (const id of rings) {
         const received = (needs.get(id) ?? []).join(', ')
         const problem = { path: id, expected: 'entries that do not need each other', received }
@@ -208,7 +214,7 @@ export function openFlow(q: {
           })
           continue
         }
-        work(entry, { kind, scenario, answers })
+        work(entry, { kind, scenario, answers, entries })
         const state = records.get(id)?.state
         if (state && (state.status === 'done' || state.status === 'working')) answers[id] = state.result
       }

@@ -20,3 +20,13 @@ export function workingOrder(needs: ReadonlyMap<string, readonly string[]>): {
   }
   return { order, rings: [] }
 }
+
+/** Those of the entries that are seen, and those they need, however far back. */
+export function neededBy(
+  seen: ReadonlySet<string>,
+  needs: ReadonlyMap<string, readonly string[]>,
+): ReadonlyMap<string, readonly string[]> {
+  const wanted = new Set([...seen].filter(id => needs.has(id)))
+  for (const id of wanted) for (const needed of needs.get(id) ?? []) if (needs.has(needed)) wanted.add(needed)
+  return new Map([...needs].filter(([id]) => wanted.has(id)))
+}

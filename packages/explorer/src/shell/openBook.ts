@@ -1,5 +1,5 @@
 import type { Problem } from '@swardsink/model'
-import { type Kinds, kept, readBook, readLink, type Store } from '../book/index.ts'
+import { type Book, type KindShelf, kept, readBook, readLink, type Shelf, type Store } from '../book/index.ts'
 import type { View } from '../entries/view.ts'
 import type { Refiner } from '../flow/index.ts'
 import type { Opening } from './sward-book.ts'
@@ -13,8 +13,8 @@ export async function openBook(q: {
   readonly spec: unknown
   readonly edition: string
   readonly hash: string
-  readonly kinds: Kinds
-  readonly views: Readonly<Record<string, View>>
+  readonly kinds: KindShelf
+  readonly views: Shelf<View>
   readonly refiner: Refiner
   readonly store: Store
 }): Promise<Opening> {
@@ -31,5 +31,13 @@ export async function openBook(q: {
   const link = await readLink(q.hash)
   if (link.kind === 'scenario') book = { ...book, scenario: link.scenario }
   if (link.kind === 'damaged') problems.push(...link.problems)
+  await fetchViews(views, [book, own.book])
   return { book, own: own.book, problems, kinds, views, refiner, store, name, edition }
+}
+
+/** What draws the entries of these books. */
+export function fetchViews(views: Shelf<View>, books: readonly Book[]): Promise<readonly string[]> {
+  return views.fetch(
+    books.flatMap(({ pages }) => pages.flatMap(page => page.entries.map(entry => entry.kind))),
+  )
 }

@@ -9,12 +9,13 @@ import {
   choose,
   endGestureOf,
   enter,
-  type Kinds,
+  type KindShelf,
   openSession,
   parseBook,
   replaceBook,
   replaceScenario,
   type Session,
+  type Shelf,
   type Store,
   scenarioLink,
   stepBack,
@@ -26,6 +27,7 @@ import { type Flow, openFlow, type Refiner } from '../flow/index.ts'
 import { figureText, sharedStyles } from '../look/index.ts'
 import { type Reader, readerFor } from '../words/index.ts'
 import { type Keeper, openKeeper } from './keeper.ts'
+import { fetchViews } from './openBook.ts'
 import { keepPreferences, layPaper, type Preferences, readPreferences } from './preferences.ts'
 import { hearReader } from './readerEvents.ts'
 import { saveFile } from './saveFile.ts'
@@ -40,8 +42,8 @@ export type Opening = {
   /** The book's own values, whatever the reader has changed. */
   readonly own: Book
   readonly problems: readonly Problem[]
-  readonly kinds: Kinds
-  readonly views: Readonly<Record<string, View>>
+  readonly kinds: KindShelf
+  readonly views: Shelf<View>
   readonly refiner: Refiner
   readonly store: Store
   readonly name: string
@@ -125,7 +127,7 @@ export class SwardBook extends LitElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('opening')) return
     const { kinds, refiner, store, name, edition, book, problems } = this.opening
-    this.flow = openFlow({ kinds, refiner, onLater: () => this.turn++ })
+    this.flow = openFlow({ kinds: kinds.items, refiner, onLater: () => this.turn++ })
     this.keeper = openKeeper({ store, name, edition })
     this.problems = problems
     this.preferences = readPreferences(store)
@@ -173,6 +175,7 @@ export class SwardBook extends LitElement {
     const read = await parseBook(await file.text(), this.opening.kinds)
     this.problems = read.problems
     if (!read.book) return
+    await fetchViews(this.opening.views, [read.book])
     this.said = this.reader.words.page.opened(read.book.title)
     this.change(replaceBook(this.session, read.book))
   }
@@ -205,8 +208,8 @@ export class SwardBook extends LitElement {
             .count=${book.pages.length}
             .session=${session}
             .flow=${flow}
-            .kinds=${opening.kinds}
-            .views=${opening.views}
+            .kinds=${opening.kinds.items}
+            .views=${opening.views.items}
             .reader=${reader}
             .turn=${this.turn}
           ></sward-page>`,

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@swardsink/model'
-import { english } from './english.ts'
+import { english } from './english/index.ts'
 import { type Format, formatterFor } from './format.ts'
 
 /** Every sentence of the book in one language. Another language is another file of this type. */

@@ -1,9 +1,8 @@
-import { kindsByName } from '../book/index.ts'
-import { kinds } from '../entries/kinds.ts'
+import { kindShelf } from '../entries/kinds.ts'
 import { handle } from './handler.ts'
 import type { Job, Reply } from './messages.ts'
 
-const table = kindsByName(kinds)
+const shelf = kindShelf()
 
 /** The two things of a worker's own scope that are used; the page's types know only a window. */
 type Scope = {
@@ -13,8 +12,10 @@ type Scope = {
 
 const scope = self as unknown as Scope
 
-scope.onmessage = event =>
-  handle(event.data, {
-    kinds: table,
+scope.onmessage = async ({ data }) => {
+  await shelf.fetch([data.kind])
+  handle(data, {
+    kinds: shelf.items,
     post: (reply, handOver) => scope.postMessage(reply, [...handOver]),
   })
+}

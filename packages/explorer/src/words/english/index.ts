@@ -1,0 +1,40 @@
+import { cautions, places } from './cautions.ts'
+import { control, options, refusals, settables } from './controls.ts'
+import { entry } from './entry.ts'
+import { failures } from './failures.ts'
+import { map, mapFigure, mapWorkings } from './map.ts'
+import { page } from './page.ts'
+import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
+import { setting } from './setting.ts'
+import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
+import { list, percent } from './speaking.ts'
+import { text } from './text.ts'
+
+/**
+ * Everything the book says of itself, in English, a file for each part of it. Values come in formatted; sentences
+ * about them are made here. Another language is another folder of the same shape.
+ */
+export const english = {
+  language: 'en',
+  percent,
+  list,
+  page,
+  entry,
+  settables,
+  options,
+  control,
+  refusals,
+  failures,
+  cautions,
+  places,
+  surfaces,
+  sideView,
+  map,
+  rack,
+  setting,
+  text,
+  /** What a line of "how this is worked out" works out, by the name the kind gives it. */
+  workings: { ...sideViewWorkings, ...mapWorkings, ...rackWorkings } as Readonly<Record<string, string>>,
+  /** What the figures say inside themselves. */
+  figures: { rack: rackFigure, sideView: sideViewFigure, map: mapFigure },
+}

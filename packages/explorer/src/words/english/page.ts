@@ -1,0 +1,34 @@
+import type { Values } from './speaking.ts'
+
+export const page = {
+  of: (total: number) => `of ${total}`,
+  atHand: 'Always at hand',
+  units: 'Units',
+  unitSystems: { metric: 'mm, kg', US: 'in, lb' },
+  theme: 'Paper',
+  themes: { system: 'as the device', light: 'light', dark: 'dark', projector: 'projector' },
+  print: 'Print',
+  undo: 'Undo',
+  redo: 'Redo',
+  changes: 'Your changes',
+  restore: 'Back to this book’s values',
+  link: 'A link to these values',
+  saveFile: 'Save as a file',
+  openFile: 'Open a file',
+  kept: 'What you change is kept in this browser.',
+  notKept: 'This browser keeps nothing for later: save a file if you want your values back.',
+  linked: 'The address now carries these values: copy it to share them.',
+  opened: (title: string) => `Opened: ${title}.`,
+  unopened: 'This could not be opened.',
+  damaged: 'Not all of this could be read. What could is shown; the rest, in full:',
+  problemAt: ({ path, expected, received }: Values<'path' | 'expected' | 'received'>) =>
+    `${path}: expected ${expected}, but found ${received}.`,
+  trust: 'How far to trust this',
+  trustText:
+    'These are estimates from a model of turf, not readings. They are as good as the softness that goes in, and they say nothing of injury or playing quality. Check with a gauge on the turf before mowing.',
+  invented:
+    'Ellerby Hollow Turf School, its unit, rollers and greens are invented; so is every number set on this page.',
+  safety: 'Before you reach under a unit',
+  safetyText:
+    'Cylinder and bottom blade cut even when turned by hand. Stop the engine or isolate the battery. Wear cut-resistant gloves. Lift with help or a hoist; never work under a unit held by a jack. Follow the machine’s own manual and local rules, and let a competent person do what needs one.',
+}

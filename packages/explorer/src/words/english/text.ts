@@ -1,0 +1,1 @@
+export const text = { title: 'In words', unknown: 'not known' }
