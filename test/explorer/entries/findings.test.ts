@@ -60,6 +60,7 @@ describe('the finding of the rack', () => {
       settings: { sort: 'mass', order: 'up' },
       scenario: bookOf(session).scenario,
       answers: {},
+      entries: [],
     })
     const answer = rack.compute(input)
     if (answer.outcome !== 'answered') throw new Error('no answer')
