@@ -4,7 +4,8 @@ export { type Condition, conditionProblems } from './condition.ts'
 export { meanMatDepth } from './hangingMat.ts'
 export { type Headland, type HeadlandQuestion, headland } from './headland.ts'
 export { type Patched, type PatchQuestion, type PatchSettled, patch } from './patch/patch.ts'
-export { type Plate, type PlatePressed, type PlateQuestion, pressPlate } from './plate.ts'
+export { type PlatePressed, type PlateQuestion, pressPlate } from './plate.ts'
+export { type Plate, type PlateOnTurf, plateOnTurf } from './plateOnTurf.ts'
 export {
   type ContactQuestion,
   describePressing,

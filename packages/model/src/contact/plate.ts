@@ -14,10 +14,7 @@ import {
 } from '../quantities/index.ts'
 import { type Curve, curveOf, shearOf, type Turf, turfProblems } from '../turf/index.ts'
 import { turfCautions } from './contactCautions.ts'
-import { matAroundPlate } from './roundPlate.ts'
-
-/** A rigid flat foot: of a gauge, or of a plate test. */
-export type Plate = { readonly diameter: Metres } | { readonly width: Metres; readonly length: Metres }
+import { type Plate, type PlateOnTurf, plateOnTurf } from './plateOnTurf.ts'
 
 export type PlateQuestion = { readonly plate: Plate; readonly turf: Turf } & (
   | { readonly load: Newtons }
@@ -54,26 +51,6 @@ function plateProblems(plate: Plate, path: string): Problem[] {
   )
 }
 
-type Edge = { readonly force: number; readonly slope: number }
-
-/** Line force along the edge, and how it grows with the sinkage; undefined when no mat is found. */
-function edgeOf(plate: Plate, curve: Curve, shear: number, sinkage: number): Edge | undefined {
-  if (shear === 0) return { force: 0, slope: 0 }
-  if ('diameter' in plate) {
-    const radius = plate.diameter / 2
-    const mat = matAroundPlate(curve, shear, radius, sinkage)
-    return mat && { force: (shear * mat.flux) / radius, slope: (shear * mat.fluxSlope) / radius }
-  }
-  const force = Math.sqrt(2 * shear * curve.work(sinkage))
-  return { force, slope: (shear * curve.pressure(sinkage)) / force }
-}
-
-const areaOf = (plate: Plate): number =>
-  'diameter' in plate ? (Math.PI * plate.diameter ** 2) / 4 : plate.width * plate.length
-
-const edgeLength = (plate: Plate): Metres =>
-  'diameter' in plate ? Math.PI * plate.diameter : 2 * (plate.width + plate.length)
-
 /** On ln(load). */
 const BALANCED = 1e-10
 
@@ -102,7 +79,10 @@ export function pressPlate(question: PlateQuestion): PlatePressed {
       : numberProblem(sinkage, 'sinkage', 'sinkage', { above: 0 })),
   ])
   const curve = curveOf(turf.law)
-  return sinkage === undefined ? underLoad(plate, turf, curve, load!) : atSinkage(plate, turf, curve, sinkage)
+  const on = plateOnTurf(plate, turf)
+  return sinkage === undefined
+    ? underLoad(question, on, curve, load!)
+    : atSinkage(question, on, curve, sinkage)
 }
 
 const failed = (iterations: number, residual: number): NotConverged => ({
@@ -121,53 +101,54 @@ const bottomedOut = (curve: Curve, load?: Newtons): BottomedOut => ({
   cautions: [],
 })
 
-function underLoad(plate: Plate, turf: Turf, curve: Curve, load: Newtons): PlatePressed {
-  const shear = shearOf(turf)
-  const area = areaOf(plate)
-  const around = edgeLength(plate)
+type OnTurf = { readonly plate: Plate; readonly turf: Turf }
+
+function underLoad({ plate, turf }: OnTurf, on: PlateOnTurf, curve: Curve, load: Newtons): PlatePressed {
   let lost = false
   const root = increasingRoot({
     evaluate: x => {
       const z = Math.exp(x)
-      const edge = edgeOf(plate, curve, shear, z)
-      if (!edge) {
+      const pressed = on.at(z)
+      if (!pressed) {
         lost = true
         return { value: 0, slope: 1 }
       }
-      const carried = area * curve.pressure(z) + around * edge.force
-      const slope = area * curve.slope(z) + around * edge.slope
-      return { value: Math.log(carried / load), slope: (slope * z) / carried }
+      return { value: Math.log(pressed.load / load), slope: (pressed.stiffness * z) / pressed.load }
     },
-    start: Math.log(Math.min(curve.sinkage(load / (area + around * (turf.spread ?? 0))), curve.limit / 2)),
+    start: Math.log(
+      Math.min(curve.sinkage(load / (on.area + on.around * (turf.spread ?? 0))), curve.limit / 2),
+    ),
     tolerance: BALANCED,
     ...(Number.isFinite(curve.limit) ? { high: Math.log(curve.limit) } : {}),
   })
   if (root.outcome === 'beyond') return bottomedOut(curve, load)
   if (lost || root.outcome !== 'converged') return failed(root.iterations, root.residual)
-  return atSinkage(plate, turf, curve, Math.exp(root.at), load)
+  return atSinkage({ plate, turf }, on, curve, Math.exp(root.at), load)
 }
 
-function atSinkage(plate: Plate, turf: Turf, curve: Curve, sinkage: Metres, load?: Newtons): PlatePressed {
+function atSinkage(
+  { plate, turf }: OnTurf,
+  on: PlateOnTurf,
+  curve: Curve,
+  sinkage: Metres,
+  load?: Newtons,
+): PlatePressed {
   if (sinkage > curve.limit) return bottomedOut(curve)
-  const shear = shearOf(turf)
-  const area = areaOf(plate)
-  const around = edgeLength(plate)
-  const edge = edgeOf(plate, curve, shear, sinkage)
-  if (!edge) return failed(0, Number.NaN)
-  const pressure = curve.pressure(sinkage)
-  const carried = load ?? area * pressure + around * edge.force
+  const pressed = on.at(sinkage)
+  if (!pressed) return failed(0, Number.NaN)
+  const carried = load ?? pressed.load
   return {
     outcome: 'settled',
     load: carried,
     sinkage,
-    pressure,
-    meanPressure: carried / area,
-    edgeForce: edge.force,
-    edgeShare: (around * edge.force) / carried,
-    stiffness: area * curve.slope(sinkage) + around * edge.slope,
+    pressure: curve.pressure(sinkage),
+    meanPressure: carried / on.area,
+    edgeForce: pressed.edgeForce,
+    edgeShare: (on.around * pressed.edgeForce) / carried,
+    stiffness: pressed.stiffness,
     cautions: [
       ...turfCautions(turf, sinkage),
-      ...(shear > 0 && !('diameter' in plate) ? [{ kind: 'corners left out' } as const] : []),
+      ...(shearOf(turf) > 0 && !('diameter' in plate) ? [{ kind: 'corners left out' } as const] : []),
     ],
   }
 }

@@ -3,6 +3,8 @@ export { type FormulaMade, formulaLaw } from './formula/formulaLaw.ts'
 export type { FormulaCorner, FormulaRange } from './formula/formulaRange.ts'
 export {
   curveOf,
+  lawProblems,
+  lawWithSoftness,
   pressureAt,
   sinkageAt,
   slopeAt,
