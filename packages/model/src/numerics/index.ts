@@ -1,3 +1,14 @@
 export { beta, logGamma } from './gamma.ts'
 export { gaussLegendre, type Rule } from './gaussLegendre.ts'
 export { type Evaluation, increasingRoot, type Root } from './increasingRoot.ts'
+export {
+  covarianceOf,
+  type Ending,
+  endings,
+  type LeastSquaresQuestion,
+  type Loss,
+  leastSquares,
+  leverageOf,
+  type Residuals,
+  type Solved,
+} from './leastSquares/index.ts'
