@@ -13,7 +13,7 @@ const model: Table = {
   roller: ['quantities', 'numerics'],
   contact: ['quantities', 'numerics', 'turf', 'roller'],
   unit: ['quantities', 'numerics', 'turf', 'roller', 'contact'],
-  readings: ['quantities', 'numerics'],
+  readings: ['quantities', 'numerics', 'papaparse'],
   scenario: ['quantities', 'numerics', 'turf', 'roller', 'contact', 'unit'],
   study: ['quantities', 'numerics', 'turf', 'roller', 'contact', 'unit', 'scenario', 'readings'],
   'index.ts': [
@@ -64,6 +64,8 @@ const doors = [
   'packages/explorer/src/entries/kinds.ts',
   'packages/explorer/src/entries/views.ts',
   'packages/explorer/src/entries/view.ts',
+  // Controls that only some entries need: the first page is spared them.
+  'packages/explorer/src/controls/table-editor.ts',
   // A worker is started by the address of its file.
   'packages/explorer/src/worker/entry.ts',
 ]

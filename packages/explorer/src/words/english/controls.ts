@@ -32,6 +32,24 @@ export const control = {
   line: (name: string) => `${name}, on the line`,
 }
 
+export const tableEditor = {
+  row: 'row',
+  cell: ({ head, row }: Values<'head' | 'row'>) => `${head}, row ${row}`,
+  add: 'add a row',
+  takeOut: (row: number) => `take out row ${row}`,
+  takenOut: (row: number) => `Row ${row} is taken out. “Undo” brings it back.`,
+  how: (rows: number) =>
+    `${rows === 1 ? '1 row' : `${rows} rows`}. Tab goes along a row; Enter and the arrow keys go from row to row. Several lines pasted from a spreadsheet fill as many rows.`,
+  pasted: (rows: number) => (rows === 1 ? 'One row is filled.' : `${rows} rows are filled.`),
+  leftOver: (cells: number) =>
+    cells === 1
+      ? 'One pasted cell had no column to go to and was left out.'
+      : `${cells} pasted cells had no column to go to and were left out.`,
+  wrong: (count: number) => (count === 1 ? 'One thing is wrong' : `${count} things are wrong`),
+  toRow: (row: number) => `row ${row}`,
+  more: (count: number) => `and ${count} more`,
+}
+
 export const refusals = {
   notANumber: (text: string) =>
     text === '' ? 'A number belongs here.' : `“${text}” is no number: digits, and a point or a comma.`,

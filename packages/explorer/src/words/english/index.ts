@@ -1,5 +1,5 @@
 import { cautions, places } from './cautions.ts'
-import { control, options, refusals, settables } from './controls.ts'
+import { control, options, refusals, settables, tableEditor } from './controls.ts'
 import { entry } from './entry.ts'
 import { failures } from './failures.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
@@ -23,6 +23,7 @@ export const english = {
   settables,
   options,
   control,
+  tableEditor,
   refusals,
   failures,
   cautions,
