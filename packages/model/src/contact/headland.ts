@@ -39,7 +39,7 @@ function headlandProblems(question: HeadlandQuestion): Problem[] {
   const sound = [
     ...rollerProblems(roller, 'roller'),
     ...numberProblem(load, 'load', 'load', { above: 0 }),
-    ...numberProblem(radius, 'radius', 'place', { above: 0 }),
+    ...numberProblem(radius, 'radius', 'turnRadius', { above: 0 }),
     ...(friction === undefined ? [] : numberProblem(friction, 'friction', 'ratio', { atLeast: 0 })),
     ...(axleSpacing === undefined ? [] : numberProblem(axleSpacing, 'axleSpacing', 'place', { atLeast: 0 })),
     ...(drag === undefined ? [] : numberProblem(drag, 'drag', 'load')),

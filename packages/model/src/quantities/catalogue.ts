@@ -48,6 +48,8 @@ export const catalogue = {
   grooveDepth: { symbol: 'd', ...coarse, low: 0, high: 30 * mm },
   wheelbase: { symbol: 'B', ...coarse, low: 100 * mm, high: 500 * mm },
   place: { symbol: 'x', ...coarse, low: -500 * mm, high: 1000 * mm },
+  turnRadius: { symbol: 'r', metric: shown('m', 2), US: shown('ft', 1), low: 1, high: 30 },
+  sliding: { symbol: 'σ', metric: shown('mm_per_m', 1), US: shown('in_per_ft', 3), low: 0, high: 0.5 },
   mass: { symbol: 'm', metric: shown('kg', 2), US: shown('lb', 2), low: 0, high: 60 },
   load: { symbol: 'W', metric: shown('N', 0), US: shown('lbf', 1), low: 0, high: 1000 },
   lineLoad: { symbol: 'q', metric: shown('N_per_mm', 3), US: shown('lbf_per_in', 2), low: 0, high: 3000 },

@@ -21,14 +21,16 @@ export type Dimension =
   | 'speed'
   | 'angle'
   | 'force per length'
+  | 'length per length'
   | 'turning'
   | 'none'
 
 /**
  * Units that a number at the doors may carry: one of them is this many of the SI unit of its dimension.
- * Inch, pound: International Yard and Pound Agreement (1959), exact; pound-force and psi follow with GRAVITY.
+ * Inch, foot, pound: International Yard and Pound Agreement (1959), exact; pound-force and psi follow with GRAVITY.
  */
 const INCH = 0.0254
+const FOOT = 12 * INCH
 const POUND = 0.45359237
 const POUND_FORCE = POUND * GRAVITY
 const MILE = 1609.344
@@ -39,6 +41,7 @@ export const units = {
   cm: { dimension: 'length', factor: 1e-2, word: 'cm' },
   mm: { dimension: 'length', factor: 1e-3, word: 'mm' },
   in: { dimension: 'length', factor: INCH, word: 'in' },
+  ft: { dimension: 'length', factor: FOOT, word: 'ft' },
   kg: { dimension: 'mass', factor: 1, word: 'kg' },
   g: { dimension: 'mass', factor: 1e-3, word: 'g' },
   lb: { dimension: 'mass', factor: POUND, word: 'lb' },
@@ -56,6 +59,8 @@ export const units = {
   deg: { dimension: 'angle', factor: Math.PI / 180, word: '°' },
   N_per_mm: { dimension: 'force per length', factor: 1e3, word: 'N/mm' },
   lbf_per_in: { dimension: 'force per length', factor: POUND_FORCE / INCH, word: 'lbf/in' },
+  mm_per_m: { dimension: 'length per length', factor: 1e-3, word: 'mm/m' },
+  in_per_ft: { dimension: 'length per length', factor: INCH / FOOT, word: 'in/ft' },
   rps: { dimension: 'turning', factor: 1, word: 'turns/s' },
   rpm: { dimension: 'turning', factor: 1 / 60, word: 'rpm' },
   number: { dimension: 'none', factor: 1, word: '' },

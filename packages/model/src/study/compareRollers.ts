@@ -70,7 +70,7 @@ function questionProblems(question: CompareQuestion): Problem[] {
       : numberProblem(effectiveHeight, 'effectiveHeight', 'height', { above: 0 })),
     ...(headlandRadius === undefined
       ? []
-      : numberProblem(headlandRadius, 'headlandRadius', 'place', { above: 0 })),
+      : numberProblem(headlandRadius, 'headlandRadius', 'turnRadius', { above: 0 })),
     ...(position === undefined || position === 'front' || position === 'rear'
       ? []
       : [{ path: 'position', expected: 'one of front, rear', received: describe(position) }]),
