@@ -1,3 +1,5 @@
+export { digamma } from './digamma.ts'
+export { chiSquared, fDistribution, normal, studentT, twoSided } from './distributions.ts'
 export { beta, logGamma } from './gamma.ts'
 export { gaussLegendre, type Rule } from './gaussLegendre.ts'
 export { type Evaluation, increasingRoot, type Root } from './increasingRoot.ts'
@@ -12,3 +14,4 @@ export {
   type Residuals,
   type Solved,
 } from './leastSquares/index.ts'
+export { type Random, randomFrom } from './random.ts'
