@@ -15,7 +15,7 @@ export type Announcements = {
   /** Show me where this is set. */
   find: { readonly name: string }
   /** An entry's own settings, such as what a map shows. */
-  rearrange: { readonly id: string; readonly settings: object }
+  rearrange: { readonly id: string; readonly settings: object; readonly gesture?: string }
   /** Do not wait for the finer answer. */
   stop: { readonly id: string }
   /** Other values altogether. */

@@ -4,45 +4,19 @@ import { repeat } from 'lit/directives/repeat.js'
 import { styleMap } from 'lit/directives/style-map.js'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
+import type { EditorColumn, RowRemark, RowsChanged } from './editorColumn.ts'
+import { listedProblems } from './listedProblems.ts'
 import { filledRows, pastedCells, type Rows } from './pastedRows.ts'
 import { ALL_DRAWN, type Heights, type Run, rowWindow, topOf } from './rowWindow.ts'
 import { tableEditorStyles } from './tableEditorStyles.ts'
 import { type Place, placeAfter } from './tableKeys.ts'
 import { wordStyles } from './wordStyles.ts'
 
+export type { EditorColumn, RowRemark, RowsChanged } from './editorColumn.ts'
 export type { Rows } from './pastedRows.ts'
-
-/** A column with a name, never a letter. */
-export type EditorColumn = {
-  /** What its owner calls it; a pasted head may call it that, too. */
-  readonly name: string
-  readonly head: string
-  /** Stands under the head; empty where there is none. */
-  readonly unit: string
-  /** Set to the right, with digits on a phone's keyboard. */
-  readonly numeric: boolean
-  /** Room for so many letters. */
-  readonly letters: number
-  /** What may be meant, offered while typing. */
-  readonly options?: readonly string[]
-}
-
-/** A sentence that stands under its row, about one cell or, without a column, about the row. */
-export type RowRemark = {
-  readonly row: number
-  readonly column: string | null
-  readonly sentence: string
-  /** Wrong, or worth knowing. */
-  readonly kind: 'problem' | 'note'
-}
-
-/** What `sward-rows` carries: every row as it now stands. Changes of one gesture undo together. */
-export type RowsChanged = { readonly rows: Rows; readonly gesture: string | null }
 
 /** Typing that rests this long, in ms, counts before the cell is left, so that nothing typed is lost. */
 const RESTS = 400
-/** Problems listed under the table; further ones are counted. */
-const LISTED = 12
 const FIRST_HEIGHTS: Heights = { row: 34, sentence: 44 }
 
 /**
@@ -77,6 +51,7 @@ export class TableEditor extends LitElement {
   declare heights: Heights
   declare said: string
   private focused = false
+  private drawing = false
   private startColumn = 0
   private room = 0
   private rest: ReturnType<typeof setTimeout> | undefined
@@ -112,6 +87,21 @@ export class TableEditor extends LitElement {
     if (row !== this.at.row) this.at = { ...this.at, row }
   }
 
+  /** A list that is drawn anew may move the row being typed in, which costs it the focus: it is given back. */
+  override update(changed: PropertyValues<this>): void {
+    const field = this.focused ? this.fieldAt(this.at) : null
+    const [start, end] = [field?.selectionStart ?? null, field?.selectionEnd ?? null]
+    this.drawing = true
+    super.update(changed)
+    this.drawing = false
+    const root = this.renderRoot
+    if (!field?.isConnected || !(root instanceof ShadowRoot) || root.activeElement === field) return
+    if (this.wanted === null && field === this.fieldAt(this.at)) {
+      field.focus({ preventScroll: true })
+      field.setSelectionRange(start, end)
+    }
+  }
+
   override updated(): void {
     this.measure()
     if (!this.wanted) return
@@ -136,7 +126,7 @@ export class TableEditor extends LitElement {
     const { reader, rows, columns } = this
     const said = reader.words.tableEditor
     const long = rows.length > ALL_DRAWN
-    const { runs, below } = rowWindow({
+    const drawn = rowWindow({
       count: rows.length,
       tall: this.tall(),
       heights: this.heights,
@@ -156,8 +146,7 @@ export class TableEditor extends LitElement {
             )}
           </tr></thead>
           <tbody>
-            ${runs.map(run => html`${this.space(run.above)}${this.run(run)}`)}
-            ${this.space(below)}
+            ${this.lines(drawn)}
           </tbody>
         </table>
       </div>
@@ -172,22 +161,33 @@ export class TableEditor extends LitElement {
         <p class="note">${said.how(rows.length)}</p>
       </div>
       <div role="status" class="small">${this.said}</div>
-      ${this.listed()}
+      ${long ? listedProblems(this, place => this.goTo(place)) : nothing}
     `
+  }
+
+  /** One list of rows and of room: a row keeps its field, and that its focus, whatever is drawn around it. */
+  private lines({ runs, below }: { readonly runs: readonly Run[]; readonly below: number }) {
+    const lines = [
+      ...runs.flatMap(({ from, to, above }, i) => [
+        { key: `room ${i}`, row: null, height: above },
+        ...Array.from({ length: to - from }, (_, down) => ({
+          key: from + down,
+          row: from + down,
+          height: 0,
+        })),
+      ]),
+      { key: 'room below', row: null, height: below },
+    ]
+    return repeat(
+      lines,
+      ({ key }) => key,
+      ({ row, height }) => (row === null ? this.space(height) : this.row(row)),
+    )
   }
 
   private space(height: number) {
     if (height <= 0) return nothing
     return html`<tr aria-hidden="true"><td class="room" colspan=${this.columns.length + 1} style=${styleMap({ height: `${height}px` })}></td></tr>`
-  }
-
-  private run({ from, to }: Run) {
-    const indices = Array.from({ length: to - from }, (_, i) => from + i)
-    return repeat(
-      indices,
-      index => index,
-      index => this.row(index),
-    )
   }
 
   private row(index: number) {
@@ -239,26 +239,6 @@ export class TableEditor extends LitElement {
     ></td>`
   }
 
-  private listed() {
-    const said = this.reader.words.tableEditor
-    const problems = this.remarks.filter(({ kind }) => kind === 'problem')
-    if (problems.length === 0) return nothing
-    const column = (name: string | null) =>
-      Math.max(
-        0,
-        this.columns.findIndex(one => one.name === name),
-      )
-    return html`<ul aria-label=${said.wrong(problems.length)}>
-      ${problems.slice(0, LISTED).map(
-        problem => html`<li class="small"><button
-          class="word"
-          @click=${() => this.goTo({ row: problem.row, column: column(problem.column) })}
-        >${said.toRow(problem.row + 1)}</button> ${problem.sentence}</li>`,
-      )}
-      ${problems.length > LISTED ? html`<li class="small">${said.more(problems.length - LISTED)}</li>` : nothing}
-    </ul>`
-  }
-
   private tall(): readonly number[] {
     return [...new Set(this.remarks.map(({ row }) => row))].sort((a, b) => a - b)
   }
@@ -307,6 +287,7 @@ export class TableEditor extends LitElement {
   }
 
   private blurred(): void {
+    if (this.drawing) return
     this.focused = false
     this.takeTyped()
   }
@@ -318,9 +299,9 @@ export class TableEditor extends LitElement {
   }
 
   private readonly takeTyped = (): void => {
-    clearTimeout(this.rest)
     const { typed, at } = this
-    if (typed === null) return
+    if (typed === null || this.drawing) return
+    clearTimeout(this.rest)
     this.typed = null
     if (typed === (this.rows[at.row]?.[at.column] ?? '')) return
     const row = [...(this.rows[at.row] ?? [])]

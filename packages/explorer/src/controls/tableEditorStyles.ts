@@ -10,6 +10,7 @@ export const tableEditorStyles = css`
   .scrolls {
     overflow: auto;
     max-height: min(32rem, 70vh);
+    container-type: inline-size;
   }
   table {
     border-collapse: separate;
@@ -48,7 +49,7 @@ export const tableEditorStyles = css`
     white-space: nowrap;
     vertical-align: middle;
   }
-  tbody td:first-of-type {
+  tbody th + td {
     text-align: right;
     padding-left: var(--s-2);
   }
@@ -73,10 +74,9 @@ export const tableEditorStyles = css`
   .field[aria-invalid='true'] {
     border-bottom-color: var(--caution);
   }
-  td.told {
-    padding: 0 var(--s-2);
+  tbody td.told {
+    padding: 0;
     text-align: left;
-    display: table-cell;
     font-size: var(--t-note);
     line-height: 1.35;
     border-bottom: 1px solid var(--rule);
@@ -84,7 +84,10 @@ export const tableEditorStyles = css`
     white-space: normal;
   }
   td.told p {
-    max-width: var(--measure);
+    /* What is said of a row stays in view, however far the row is scrolled sideways. */
+    position: sticky;
+    left: 0;
+    max-width: min(var(--measure), 100cqi);
     padding: var(--s-1) var(--s-2);
     margin-bottom: 2px;
   }
