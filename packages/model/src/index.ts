@@ -63,6 +63,19 @@ export {
   type UnitSystem,
 } from './quantities/index.ts'
 
+// readings: what was measured, as tables
+export {
+  type ColumnRead,
+  type Foot,
+  type Measured,
+  type Reading,
+  readTable,
+  type TableOptions,
+  type TableProblem,
+  type TableRead,
+  type WriteOptions,
+  writeTable,
+} from './readings/index.ts'
 // roller: what its face looks like
 export { type Roller, rollerProblems, type Surface } from './roller/index.ts'
 // scenario: what a file says
