@@ -15,3 +15,4 @@ export {
   type Solved,
 } from './leastSquares/index.ts'
 export { type Random, randomFrom } from './random.ts'
+export { type Singular, singularValues } from './singularValues.ts'
