@@ -7,7 +7,11 @@ export type Entry = {
   readonly kind: string
   /** Stands in the narrow columns beside the entry before it, where there is room. */
   readonly beside: boolean
+  /** A reader's own title, in place of the kind's. */
+  readonly title?: string
   readonly settings: object
+  /** What a file says of a kind that is not known, or not here yet: kept, and written back as it stood. */
+  readonly asWritten?: Readonly<Record<string, unknown>>
 }
 
 export type Page = {
@@ -29,6 +33,8 @@ export type Book = {
 export type ReadBook = {
   readonly book: Book | null
   readonly problems: readonly Problem[]
+  /** The version of a file that a later program wrote: nothing of it is read, for nobody knows what it means. */
+  readonly newer?: number
 }
 
 export const BOOK_VERSION = 1

@@ -23,6 +23,9 @@ export type Fields = {
   oneOf<Option extends string | number>(name: string, options: readonly Option[], fallback: Option): Option
   number(name: string, fallback: number): number
   texts(name: string, fallback: readonly string[]): readonly string[]
+  /** As it stands in the file: whoever asks reads it and says what is wrong with it, to `problem`. */
+  raw(name: string): unknown
+  problem(name: string, expected: string): void
   /** Call last: a field nobody asked for is reported, since it is likely a misspelling. */
   rest(): void
 }
@@ -65,6 +68,13 @@ export function fieldsOf(
         'a list of texts',
         (value): value is readonly string[] => Array.isArray(value) && value.every(isText),
       ),
+    raw(name) {
+      asked.add(name)
+      return record[name]
+    },
+    problem(name, expected) {
+      problems.push({ path: `${path}.${name}`, expected, received: received(record[name]) })
+    },
     rest() {
       for (const name of Object.keys(record)) {
         if (!asked.has(name))

@@ -53,6 +53,10 @@ export type Kind<
   /** The complete settings from what a file says; what is wrong is reported to `fields`. They are written as they are. */
   read(fields: Fields): Settings
   problems(settings: Settings, scenario: Scenario, entries: readonly Entry[]): readonly Problem[]
+  /** What a reader who adds such an entry to this book meets first; the usual settings stand for the rest. */
+  whenAdded?(q: { readonly scenario: Scenario; readonly entries: readonly Entry[] }): Partial<Settings>
+  /** Names of what can be set in this entry: a reader who asks where something is set is led here. */
+  sets?(settings: Settings): readonly string[]
   /** Ids of entries whose answers this one reads; `entries` are all of the book. */
   needs(settings: Settings, entries: readonly Entry[]): readonly string[]
   /** Everything the answer depends on, as plain data: equal input means equal answer. */

@@ -19,7 +19,7 @@ export type Announcements = {
   /** Do not wait for the finer answer. */
   stop: { readonly id: string }
   /** Other values altogether. */
-  replace: { readonly scenario: Scenario }
+  replace: { readonly scenario: Scenario; readonly gesture?: string }
 }
 
 export type Announcement<Name extends keyof Announcements> = CustomEvent<Announcements[Name]>

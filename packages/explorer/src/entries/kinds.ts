@@ -26,6 +26,7 @@ export type EntrySpec = {
     readonly kind: Name
     readonly id?: string
     readonly beside?: boolean
+    readonly title?: string
   } & Partial<SettingsOf<Name>>
 }[Listed['kind']]
 

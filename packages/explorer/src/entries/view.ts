@@ -33,6 +33,17 @@ export type Choices = {
   readonly options: readonly { readonly label: string; readonly chosen: boolean; readonly settings: object }[]
 }
 
+/** What an entry's settings are edited from, while the page is being edited; there need be no answer yet. */
+export type Editing<Settings = object> = Pick<
+  Shown<Settings>,
+  'id' | 'settings' | 'now' | 'held' | 'reader'
+> & {
+  /** All entries of the book, as a reader knows them: what this one may lean on. */
+  readonly entries: readonly NamedEntry[]
+}
+
+export type NamedEntry = { readonly id: string; readonly kind: string; readonly title: string }
+
 /** The looks of a kind. Methods, so that a list of different kinds is still one type. */
 export type View<Name extends string = string, Settings extends object = object, Result = unknown> = {
   readonly kind: Name
@@ -45,6 +56,11 @@ export type View<Name extends string = string, Settings extends object = object,
   table?(shown: Shown<Settings, Result>): Table
   choices?(shown: Shown<Settings, Result>): Choices
   draw(shown: Shown<Settings, Result>): TemplateResult
+  /**
+   * Fields for the entry's own settings, drawn under it while the page is edited. They change by
+   * `announce(this, 'rearrange', { id, settings, gesture })`; the same gesture while a reader types is one step of undo.
+   */
+  edit?(editing: Editing<Settings>): TemplateResult
   /** The page invites work on a unit here: the safety cautions stand under it. */
   readonly handsOn?: boolean
   /** Stands beside another entry as part of its page, without a heading to be seen. */

@@ -1,7 +1,9 @@
 import { cautions, places } from './cautions.ts'
 import { control, options, refusals, settables, tableEditor } from './controls.ts'
+import { editing } from './editing.ts'
 import { entry } from './entry.ts'
 import { failures } from './failures.ts'
+import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
 import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
@@ -20,6 +22,8 @@ export const english = {
   list,
   page,
   entry,
+  editing,
+  kinds,
   settables,
   options,
   control,

@@ -1,0 +1,38 @@
+import type { Values } from './speaking.ts'
+
+/** What is said while a page is edited. */
+export const editing = {
+  edit: 'Edit this page',
+  done: 'Done',
+  earlier: 'earlier',
+  later: 'later',
+  copy: 'copy',
+  takeOut: 'take out',
+  /** What a word acts on, for who hears it apart from its place. */
+  what: (title: string) => ` ${title}`,
+  thisEntry: (title: string) => `Editing ${title}`,
+  thisPage: 'This page',
+  pageWords: 'Editing this page',
+  entryTitle: 'Title',
+  usualTitle: (title: string) => `usually “${title}”`,
+  beside: 'beside the entry before it, where there is room',
+  add: 'add an entry',
+  addList: 'Add an entry',
+  addPage: 'add a page',
+  notNow: 'not now',
+  bookTitle: 'Title of the book',
+  pageTitle: 'Title of the page',
+  lead: 'Its one sentence',
+  newPage: 'A new page',
+  empty: 'This page is empty.',
+  added: (title: string) => `Added: ${title}.`,
+  copied: (title: string) => `Copied: ${title}.`,
+  moved: ({ title, page }: Values<'title' | 'page'>) => `Moved: ${title}, now on page ${page}.`,
+  takenOut: (title: string) => `Taken out: ${title}. Undo brings it back.`,
+  unfetched: (title: string) => `${title} could not be fetched: is there a connection?`,
+  prose: 'Paragraphs',
+  proseHint: 'An empty line begins a paragraph; a name in braces shows its value.',
+  values: 'Values by name',
+  which: 'What can be set here',
+  yourTurf: 'Turf',
+}
