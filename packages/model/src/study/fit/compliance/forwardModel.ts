@@ -1,0 +1,175 @@
+import type { Turf } from '../../../turf/index.ts'
+import { type FootOnTurf, footOnTurf, sinkageUnder } from './foot.ts'
+import { type LoadRates, loadRates, type Neighbourhood, STEP } from './loadRates.ts'
+import { asItIs, type Plan, turfOfGroup } from './plan.ts'
+import type { Pressing } from './rows.ts'
+import { dropOn, dropRates } from './unitDrop.ts'
+
+/** What the turf of a plan answers to a list of pressings, and how that changes with what is solved for. */
+export type ForwardModel = {
+  /** Of each row: the answer of its case, with the datum of its set. */
+  readonly predict: (p: Float64Array, out: Float64Array) => boolean
+  /** Row-major: of each row by each planned number. */
+  readonly differentiate: (p: Float64Array, out: Float64Array) => boolean
+}
+
+export type ModelRow = {
+  readonly pressing: Pressing
+  /** Place of its set among the plan's. */
+  readonly set: number
+  readonly kind: 'sinkage' | 'drop'
+  /** Where a search for its sinkage starts. */
+  readonly near: number
+}
+
+/** Rows of one foot on one turf under one load, or of one unit on it, are one case. */
+type FootCases = {
+  readonly group: number
+  readonly pressing: Extract<Pressing, { kind: 'foot' }>
+  readonly loads: number[]
+  /** Place of each among all cases. */
+  readonly places: number[]
+  on: FootOnTurf | undefined
+}
+type UnitCase = {
+  readonly group: number
+  readonly pressing: Extract<Pressing, { kind: 'unit' }>
+  readonly place: number
+}
+
+function casesOf(rows: readonly ModelRow[], groups: number) {
+  const places = new Map<string, number>()
+  const feet = new Map<string, FootCases>()
+  const units: UnitCase[] = []
+  const starts: number[] = []
+  const caseOf = rows.map(({ pressing, set, near }) => {
+    const group = groups === 1 ? 0 : set
+    const key = `${group} ${pressing.key}`
+    const known = places.get(key)
+    if (known !== undefined) return known
+    const place = starts.push(near) - 1
+    places.set(key, place)
+    if (pressing.kind === 'unit') units.push({ group, pressing, place })
+    else {
+      const footKey = `${group} ${pressing.footKey}`
+      const cases = feet.get(footKey) ?? { group, pressing, loads: [], places: [], on: undefined }
+      feet.set(footKey, cases)
+      cases.loads.push(pressing.load)
+      cases.places.push(place)
+    }
+    return place
+  })
+  return {
+    caseOf: Int32Array.from(caseOf),
+    feet: [...feet.values()],
+    units,
+    starts: Float64Array.from(starts),
+  }
+}
+
+/** Where a value of a written law is nothing its step is a part of its start, or of one. */
+const stepOf = (by: 'ln' | 'plain', value: number, usual: number): number =>
+  by === 'ln' ? STEP : STEP * (Math.abs(value) || Math.abs(usual) || 1)
+
+export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float64Array): ForwardModel {
+  const { moved, placeOf, groups, planned } = plan
+  const size = moved.length
+  const { caseOf, feet, units, starts } = casesOf(rows, groups)
+  const answers = new Float64Array(starts.length)
+  const sinkages = starts.slice()
+  const rates = new Float64Array(starts.length * size)
+  const turfs: (Turf | undefined)[] = new Array(groups)
+  const datumOf = Int32Array.from(
+    rows,
+    ({ kind, set }) => (kind === 'drop' ? plan.dropDatum : plan.sinkageDatum)[set]!,
+  )
+  const last = new Float64Array(planned.length).fill(Number.NaN)
+  const groupOf = Int32Array.from(rows, ({ set }) => (groups === 1 ? 0 : set))
+
+  const answerAll = (p: Float64Array): boolean => {
+    for (let g = 0; g < groups; g++) {
+      turfs[g] = turfOfGroup(plan, g, p)
+      if (!turfs[g]) return false
+    }
+    for (const cases of feet) {
+      const on = footOnTurf(cases.pressing.foot, turfs[cases.group]!)
+      cases.on = on
+      for (let i = 0; i < cases.loads.length; i++) {
+        const place = cases.places[i]!
+        const sinkage = sinkageUnder(on, cases.loads[i]!, sinkages[place]!)
+        if (!(sinkage > 0)) return false
+        sinkages[place] = sinkage
+        answers[place] = sinkage
+      }
+    }
+    for (const { group, pressing, place } of units) {
+      const dropped = dropOn(pressing.drop, turfs[group]!)
+      if (!dropped) return false
+      answers[place] = dropped.drop
+    }
+    return true
+  }
+
+  const neighbourhood = (p: Float64Array, group: number): Neighbourhood => {
+    const known = new Map<number, Turf | undefined>()
+    const steps = Float64Array.from(moved, ({ by }, j) => {
+      const place = placeOf(group, j)
+      return stepOf(by, asItIs(by, p[place]!), usual[place]!)
+    })
+    return {
+      turf: turfs[group]!,
+      moved,
+      steps,
+      neighbour: (parameter, by) => {
+        const key = parameter + by / steps[parameter]! / 8
+        if (!known.has(key)) known.set(key, turfOfGroup(plan, group, p, { parameter, by }))
+        return known.get(key)
+      },
+    }
+  }
+
+  const rateFoot = ({ pressing, loads, places, on }: FootCases, around: Neighbourhood): boolean => {
+    const found: LoadRates = loadRates(pressing.foot, around)
+    for (let i = 0; i < loads.length; i++) {
+      const place = places[i]!
+      const sinkage = sinkages[place]!
+      const carried = on?.at(sinkage)
+      if (!carried) return false
+      const steepness = (carried.stiffness * sinkage) / carried.load
+      if (!found.fill(sinkage, steepness, rates, place * size)) return false
+      // ∂z/∂θ = −(∂W/∂θ)/(∂W/∂z)
+      for (let j = 0; j < size; j++) rates[place * size + j]! *= -sinkage / steepness
+    }
+    return true
+  }
+
+  return {
+    predict: (p, out) => {
+      last.fill(Number.NaN)
+      if (!answerAll(p)) return false
+      last.set(p)
+      for (let r = 0; r < rows.length; r++) {
+        const datum = datumOf[r]!
+        out[r] = answers[caseOf[r]!]! + (datum < 0 ? 0 : p[datum]!)
+      }
+      return true
+    },
+    differentiate: (p, out) => {
+      if (p.some((value, k) => value !== last[k]) && !answerAll(p)) return false
+      last.set(p)
+      const around = Array.from({ length: groups }, (_, g) => neighbourhood(p, g))
+      for (const cases of feet) if (!rateFoot(cases, around[cases.group]!)) return false
+      for (const { group, pressing, place } of units)
+        if (!dropRates(pressing.drop, around[group]!, rates, place * size)) return false
+      const all = planned.length
+      out.fill(0, 0, rows.length * all)
+      for (let r = 0; r < rows.length; r++) {
+        const from = caseOf[r]! * size
+        for (let j = 0; j < size; j++) out[r * all + placeOf(groupOf[r]!, j)] = rates[from + j]!
+        const datum = datumOf[r]!
+        if (datum >= 0) out[r * all + datum] = 1
+      }
+      return true
+    },
+  }
+}

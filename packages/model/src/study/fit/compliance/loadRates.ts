@@ -1,0 +1,161 @@
+import { digamma } from '../../../numerics/index.ts'
+import type { PressureLaw, Turf } from '../../../turf/index.ts'
+import { type Foot, type FootOnTurf, footOnTurf, isPlain } from './foot.ts'
+
+/** A free parameter of the turf, and how it is solved for: by its logarithm or as it is. */
+export type Moved = { readonly name: string; readonly by: 'ln' | 'plain' }
+
+/** A turf and its neighbours. */
+export type Neighbourhood = {
+  readonly turf: Turf
+  readonly moved: readonly Moved[]
+  /** Length of a step of each parameter: of its logarithm, or of itself. */
+  readonly steps: Float64Array
+  /** One parameter moved, as it is solved for; undefined where that makes no turf. */
+  readonly neighbour: (parameter: number, by: number) => Turf | undefined
+}
+
+/** d ln p/d ln s of a law whose softness does nothing but scale the pressure; undefined for others. */
+function amplitudeRate(law: PressureLaw): number | undefined {
+  switch (law.kind) {
+    case 'linear':
+      return -1
+    case 'power':
+      return -law.exponent
+    case 'stiffening':
+      return -1 / (1 - law.softness / law.lockingDepth)
+    case 'logarithmic': {
+      const part = law.softness / law.lockingDepth
+      return part / ((1 - part) * Math.log1p(-part))
+    }
+    default:
+      return undefined
+  }
+}
+
+/** d ln W/d ln f of a law stretched in depth by f, at a fixed sinkage, is this minus d ln W/d ln z. */
+const stretchPart = (foot: Foot): number => (foot.kind === 'roller' ? 1 / 2 : 0)
+
+/**
+ * d ln W/d ln parameter at a fixed sinkage where the law tells it; undefined where differences are to be taken.
+ *
+ *   softness      a_s (1 − D) − D,  a_s = d ln p/d ln s,  D = d ln W/d ln G: load scales with pressure and shear together
+ *   exponent      n ln(z/s), and n [ψ(n+1) − ψ(n+3/2)] more under a roller
+ *   locking depth c − d ln W/d ln z − a_s, for a law stretched in depth is the same law; c = ½ under a roller, 0 a plate
+ *
+ * Holds   D is 0 without spread; the last two without spread on smooth rollers and plates
+ * Source  derived (docs/physics.md §7.2)
+ */
+function toldByLaw(
+  { name }: Moved,
+  foot: Foot,
+  turf: Turf,
+  sinkage: number,
+  steepness: number,
+  byShear: number,
+): number | undefined {
+  const { law } = turf
+  const amplitude = amplitudeRate(law)
+  if (name === 'softness' && amplitude !== undefined) return amplitude * (1 - byShear) - byShear
+  if (!isPlain(foot, turf)) return undefined
+  // the law as a whole, stretched
+  if (name === 'softness') return stretchPart(foot) - steepness
+  if (name === 'exponent' && law.kind === 'power') {
+    const n = law.exponent
+    const reach = foot.kind === 'roller' ? digamma(n + 1) - digamma(n + 3 / 2) : 0
+    return n * (Math.log(sinkage / law.softness) + reach)
+  }
+  if (name === 'lockingDepth' && amplitude !== undefined) return stretchPart(foot) - steepness - amplitude
+  return undefined
+}
+
+/** Places and weights of the five-point first difference, over so many parts of a step. */
+const PLACES = [-2, -1, 1, 2] as const
+const WEIGHTS = [1, -8, 8, -1] as const
+const PARTS = 12
+
+/** Step in a logarithm: five points leave its fourth power, and rounding over it. */
+export const STEP = 1e-3
+
+/** Where spread is nothing it can only grow: as a part of a length of the foot. */
+const FIRST_SPREAD = 1e-4
+
+/** How far the foot touches, roughly. */
+const contactLength = (foot: Foot, sinkage: number): number =>
+  foot.kind === 'roller'
+    ? Math.sqrt(foot.roller.diameter * sinkage)
+    : 'diameter' in foot.plate
+      ? foot.plate.diameter / 2
+      : Math.min(foot.plate.width, foot.plate.length) / 2
+
+const NONE = Number.NaN
+
+/**
+ * How the load of a foot at a fixed sinkage changes with each parameter, relative: by the law where it tells, by
+ * five-point differences of the explicit load elsewhere.
+ */
+export type LoadRates = {
+  /** Fills d ln W/d parameter; false where there is none. `steepness` is d ln W/d ln z. */
+  readonly fill: (sinkage: number, steepness: number, out: Float64Array, at: number) => boolean
+}
+
+export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
+  const { turf, moved, steps, neighbour } = around
+  const spread = turf.spread ?? 0
+  const bySpread = moved.findIndex(({ name }) => name === 'spread')
+  // the last place is the spread, whether it is free or not
+  const feet: (FootOnTurf | null | undefined)[] = new Array((moved.length + 1) * PLACES.length)
+  const footAt = (place: number, make: () => Turf | undefined): FootOnTurf | null => {
+    const known = feet[place]
+    if (known !== undefined) return known
+    const changed = make()
+    const fresh = changed ? footOnTurf(foot, changed) : null
+    feet[place] = fresh
+    return fresh
+  }
+  const difference = (
+    parameter: number,
+    step: number,
+    sinkage: number,
+    make: (by: number) => Turf | undefined,
+  ) => {
+    let sum = 0
+    for (let i = 0; i < PLACES.length; i++) {
+      const by = PLACES[i]! * step
+      const carried = footAt(parameter * PLACES.length + i, () => make(by))?.at(sinkage)
+      if (!carried) return NONE
+      sum += WEIGHTS[i]! * Math.log(carried.load)
+    }
+    return sum / (PARTS * step)
+  }
+  /** d ln W/d l where there is no spread yet: forwards. */
+  const firstSpread = (sinkage: number): number => {
+    const step = FIRST_SPREAD * contactLength(foot, sinkage)
+    const at = (by: number) => footOnTurf(foot, { ...turf, spread: by * step }).at(sinkage)?.load ?? NONE
+    const none = footOnTurf(foot, turf).at(sinkage)?.load ?? NONE
+    return (4 * Math.log(at(1) / none) - Math.log(at(2) / none)) / (2 * step)
+  }
+  /** d ln W/d ln G: shear goes with the square of the spread. */
+  const shearRate = (sinkage: number): number =>
+    spread === 0
+      ? 0
+      : difference(moved.length, STEP, sinkage, by => ({ ...turf, spread: spread * Math.exp(by) })) / 2
+  const needsShear = bySpread >= 0 || amplitudeRate(turf.law) !== undefined
+  return {
+    fill: (sinkage, steepness, out, at) => {
+      const byShear = needsShear ? shearRate(sinkage) : 0
+      for (let j = 0; j < moved.length; j++) {
+        const rate =
+          j === bySpread
+            ? spread === 0
+              ? firstSpread(sinkage)
+              : (2 * byShear) / spread
+            : (toldByLaw(moved[j]!, foot, turf, sinkage, steepness, byShear) ??
+              difference(j, steps[j]!, sinkage, by => neighbour(j, by)))
+        if (!Number.isFinite(rate)) return false
+        out[at + j] = rate
+      }
+      return true
+    },
+  }
+}
