@@ -100,9 +100,12 @@ export const scenarios: fc.Arbitrary<Scenario> = fc
     turfs: fc.dictionary(names, turfs, { minKeys: 1, maxKeys: 3 }),
     condition: conditions,
     effectiveHeight: fc.option(between(1 * mm, 30 * mm), { nil: undefined }),
+    others: fc.option(fc.dictionary(names, units, { maxKeys: 2 }), { nil: undefined }),
+    unitName: names,
   })
-  .map(({ effectiveHeight, ...rest }) => ({
+  .map(({ effectiveHeight, others, unitName, ...rest }) => ({
     ...rest,
+    ...(others === undefined ? {} : { units: { ...others, [unitName]: rest.unit }, unitName }),
     turf: Object.keys(rest.turfs)[0]!,
     ...(effectiveHeight === undefined ? {} : { effectiveHeight }),
   }))

@@ -84,6 +84,8 @@ export {
   type Scenario,
   type ScenarioReading,
   scenarioProblems,
+  unitsOf,
+  withUnitInHand,
   writeScenario,
 } from './scenario/index.ts'
 // study: questions asked of all that

@@ -24,6 +24,8 @@ export const fields = {
     maybe('lasting', 'ratio'),
     maybe('recoveryTime', 'time'),
     maybe('thickness', 'thickness'),
+    maybe('fittedFrom', 'pressure'),
+    maybe('fittedTo', 'pressure'),
   ],
   unit: [
     needed('wheelbase', 'wheelbase'),

@@ -1,3 +1,3 @@
 export { readScenario, type ScenarioReading } from './readScenario.ts'
-export { type Scenario, scenarioProblems } from './scenario.ts'
+export { type Scenario, scenarioProblems, unitsOf, withUnitInHand } from './scenario.ts'
 export { writeScenario } from './writeScenario.ts'

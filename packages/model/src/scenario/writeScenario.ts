@@ -3,7 +3,7 @@ import type { Roller } from '../roller/index.ts'
 import type { PressureLaw, Turf } from '../turf/index.ts'
 import type { Unit } from '../unit/index.ts'
 import { type Field, fields, lawFields } from './fields.ts'
-import type { Scenario } from './scenario.ts'
+import { type Scenario, unitsOf } from './scenario.ts'
 
 type Units = UnitSystem | 'SI'
 type Written = Record<string, unknown>
@@ -79,9 +79,11 @@ const mapValues = <Part>(list: Readonly<Record<string, Part>>, write: (part: Par
 /** A scenario as readScenario reads it back, to the last bit: numbers in the units asked, 'metric' unless given. */
 export function writeScenario(scenario: Scenario, options: { readonly units?: Units } = {}): Written {
   const { units: system = 'metric' } = options
-  const { unit, rollers, turfs, turf, condition } = scenario
+  const { unit, unitName, rollers, turfs, turf, condition } = scenario
   return {
-    unit: writeUnit(unit, system),
+    ...(unitName === undefined
+      ? { unit: writeUnit(unit, system) }
+      : { units: mapValues(unitsOf(scenario), one => writeUnit(one, system)), unit: unitName }),
     rollers: mapValues(rollers, roller => writeRoller(roller, system)),
     turfs: mapValues(turfs, one => writeTurf(one, system)),
     turf,
