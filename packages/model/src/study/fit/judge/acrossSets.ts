@@ -35,7 +35,6 @@ export type AcrossSets = {
 }
 
 const LEVEL = 0.95
-const USUAL_SEED = 1
 
 function questionProblems({ estimates, scale, level = LEVEL, bootstrap }: AcrossSetsQuestion): Problem[] {
   const sets = estimates.map(({ set }) => set)
@@ -59,6 +58,9 @@ function questionProblems({ estimates, scale, level = LEVEL, bootstrap }: Across
 
 /** With fewer draws the ends of a 95 % interval are single draws. */
 const FEWEST_DRAWS = 200
+
+/** From so many degrees of freedom on Student's t is the normal distribution, to 2e-8. */
+const ENDLESS = 1e8
 
 const ONE_SET = 'one set says nothing of how sets differ: measure more sets'
 
@@ -101,7 +103,7 @@ export function acrossSets(question: AcrossSetsQuestion): AcrossSets {
       : bootstrapSets({
           values,
           level,
-          seed: bootstrap.seed ?? USUAL_SEED,
+          seed: bootstrap.seed,
           draws: bootstrap.draws,
           shared: (shared?.variance ?? 0) > 0,
         })
@@ -133,5 +135,6 @@ function together(own: number, dof: number, shared: AcrossSetsQuestion['shared']
   if (common === 0 || variance === 0) return { variance, dof }
   const rest = shared?.degreesOfFreedom ?? null
   const spent = own ** 2 / dof + (rest === null ? 0 : common ** 2 / rest)
-  return { variance, dof: variance ** 2 / spent }
+  const freedom = variance ** 2 / spent
+  return { variance, dof: freedom > ENDLESS ? Number.POSITIVE_INFINITY : freedom }
 }

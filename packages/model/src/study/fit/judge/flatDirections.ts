@@ -15,8 +15,8 @@ export type FlatDirection = {
 const FLAT = 0.25
 /** Standard errors below this are told without remark, however the parameters hang together. */
 const TOLD = 0.05
-/** Belsley, Kuh and Welsch: columns of unit length hang together strongly from this condition index on. */
-const STRONG = 30
+/** Columns of unit length hang together from this condition index on: of two, one makes the other's error five times. */
+const STRONG = 10
 /** A parameter that moves less than this part of the one that moves most stands still. */
 const STILL = 0.2
 /** Below this part of the greatest, a singular value is rounding. */
