@@ -1,4 +1,4 @@
-import type { Caution, Metres } from '../quantities/index.ts'
+import type { Caution, Metres, Pascals } from '../quantities/index.ts'
 import { type GroovedSurface, isGrooved, type Roller } from '../roller/index.ts'
 import { curveOf, shearOf, spreadAt, type Turf } from '../turf/index.ts'
 import type { Condition } from './condition.ts'
@@ -13,6 +13,21 @@ const LOCKING = 0.9
 
 const over = (kind: Caution['kind'], value: number, limit: number): Caution[] =>
   value > limit ? [{ kind, value, limit }] : []
+
+/** A pressure met again by another sum than the one that set the range is not outside it. */
+const ROUNDING = 1e-9
+
+/** Pressures that neither the law nor the readings it was fitted to reach. */
+function extrapolations(turf: Turf, pressure: Pascals): Caution[] {
+  const { knownTo = Number.POSITIVE_INFINITY } = curveOf(turf.law)
+  const { fittedFrom = 0, fittedTo = Number.POSITIVE_INFINITY } = turf
+  return [
+    ...over('extrapolated', pressure, Math.min(knownTo, fittedTo * (1 + ROUNDING))),
+    ...(pressure < fittedFrom * (1 - ROUNDING)
+      ? [{ kind: 'below the fitted pressures', value: pressure, limit: fittedFrom } as const]
+      : []),
+  ]
+}
 
 function grooveCautions(
   surface: GroovedSurface,
@@ -34,11 +49,11 @@ function grooveCautions(
 
 /** What there is to say of turf pressed to a sinkage, whatever presses it. */
 export function turfCautions(turf: Turf, sinkage: Metres): Caution[] {
-  const { pole, partOfPole, knownTo, pressure } = curveOf(turf.law)
+  const { pole, partOfPole, pressure } = curveOf(turf.law)
   return [
     ...over('near locking', partOfPole ? partOfPole(sinkage) : sinkage / pole, LOCKING),
     ...(turf.thickness === undefined ? [] : over('large strain', sinkage / turf.thickness, STRAIN)),
-    ...(knownTo === undefined ? [] : over('extrapolated', pressure(sinkage), knownTo)),
+    ...extrapolations(turf, pressure(sinkage)),
   ]
 }
 

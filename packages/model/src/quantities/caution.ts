@@ -42,6 +42,11 @@ export const cautionWords = {
     say: (value, limit) =>
       `the turf's law is known up to ${limit}; it is pressed with ${value} here, where the law is only continued`,
   },
+  'below the fitted pressures': {
+    quantity: 'pressure',
+    say: (value, limit) =>
+      `the turf was fitted to readings from ${limit} up; it is pressed with ${value} here, where the fit is only continued`,
+  },
   'corners left out': {
     quantity: 'length',
     say: () =>

@@ -2,6 +2,7 @@ import {
   type Metres,
   numberProblem,
   objectProblem,
+  type Pascals,
   type Problem,
   refuse,
   type Seconds,
@@ -23,6 +24,9 @@ export type Turf = {
   readonly recoveryTime?: Seconds
   /** Thickness of the soft layer, if known: only for cautions. */
   readonly thickness?: Metres
+  /** Pressures between which it was fitted to readings: outside them results are marked as extrapolated. */
+  readonly fittedFrom?: Pascals
+  readonly fittedTo?: Pascals
 }
 
 /** Sums of decimals such as 0.7 + 0.3 may pass 1 by rounding: this much is let through. */
@@ -32,7 +36,7 @@ export function turfProblems(turf: Turf, path: string): Problem[] {
   const shapeless = objectProblem(turf, path)
   if (shapeless.length > 0) return shapeless
   const rebound = turf.rebound ?? 1
-  const given = <K extends 'spread' | 'rebound' | 'recoveryTime' | 'thickness'>(
+  const given = <K extends 'spread' | 'rebound' | 'recoveryTime' | 'thickness' | 'fittedFrom' | 'fittedTo'>(
     key: K,
     check: (value: number) => Problem[],
   ) => {
@@ -51,6 +55,10 @@ export function turfProblems(turf: Turf, path: string): Problem[] {
         }).map(problem => ({ ...problem, expected: `${problem.expected}, what the rebound leaves` }))),
     ...given('recoveryTime', value => numberProblem(value, `${path}.recoveryTime`, 'time', { atLeast: 0 })),
     ...given('thickness', value => numberProblem(value, `${path}.thickness`, 'thickness', { above: 0 })),
+    ...given('fittedFrom', value => numberProblem(value, `${path}.fittedFrom`, 'pressure', { atLeast: 0 })),
+    ...given('fittedTo', value =>
+      numberProblem(value, `${path}.fittedTo`, 'pressure', { atLeast: Math.max(turf.fittedFrom ?? 0, 0) }),
+    ),
   ]
 }
 

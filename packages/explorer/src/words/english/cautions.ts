@@ -15,7 +15,9 @@ export const cautions = {
   'near locking': ({ value, limit }: CautionValues) =>
     `the sinkage is ${value} of the locking depth; beyond ${limit} the answer hangs on that depth alone.`,
   extrapolated: ({ value, limit }: CautionValues) =>
-    `the pressure reaches ${value}, beyond the ${limit} that was measured: the curve is carried on with its last slope.`,
+    `the pressure reaches ${value}, beyond the ${limit} that was measured: the curve is only carried on.`,
+  'below the fitted pressures': ({ value, limit }: CautionValues) =>
+    `the pressure is ${value}, below the ${limit} from which the turf was fitted: the curve is only carried on.`,
   'corners left out': () =>
     'what turf carries beside the corners of a rectangular plate is left out: the plate carries a little more.',
   'height not given': ({ value }: CautionValues) =>
