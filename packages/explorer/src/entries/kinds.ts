@@ -9,7 +9,9 @@ import { text } from './text/kind.ts'
 const atHand = [sideView, setting, map, rack, text] as const
 
 /** Kinds that are fetched when a book first names one. */
-const onDemand = {} as const satisfies Readonly<Record<string, () => Promise<Kind>>>
+const onDemand = {
+  section: async () => (await import('./section/kind.ts')).section,
+} as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */
 export const kindShelf = (): KindShelf => openShelf<Kind>({ atHand, onDemand })

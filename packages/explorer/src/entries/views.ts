@@ -8,7 +8,9 @@ import type { View } from './view.ts'
 
 const atHand = [sideViewView, settingView, mapView, rackView, textView] as const
 
-const onDemand = {} as const satisfies Readonly<Record<string, () => Promise<View>>>
+const onDemand = {
+  section: async () => (await import('./section/view.ts')).sectionView,
+} as const satisfies Readonly<Record<string, () => Promise<View>>>
 
 /** The looks of every kind of entry that kinds.ts lists. */
 export const viewShelf = (): Shelf<View> => openShelf<View>({ atHand, onDemand })

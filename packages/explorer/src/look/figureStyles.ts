@@ -52,6 +52,14 @@ export const figureStyles = css`
     stroke-width: var(--w-thin);
     stroke-dasharray: 4 3;
   }
+  .dotted {
+    stroke: var(--ink-3);
+    stroke-width: var(--w-hair);
+    stroke-dasharray: 1.5 3;
+  }
+  .bears {
+    fill: var(--ink-2);
+  }
   .axis,
   .contour {
     stroke: var(--ink-2);

@@ -11,6 +11,7 @@ import {
 import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { rackFigures } from './rackFigures.ts'
+import { sectionFigures } from './sectionFigures.ts'
 
 // Every figure with several sets of data, for looking at: ?figure=side&width=792&theme=dark&units=US&case=usual, the last a pattern
 const asked = new URLSearchParams(location.search)
@@ -31,6 +32,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   side: sideFigures,
   map: mapFigures,
   rack: rackFigures,
+  section: sectionFigures,
   small: smallFigures,
 }
 

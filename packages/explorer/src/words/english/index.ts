@@ -7,6 +7,7 @@ import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
 import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
+import { section, sectionFigure, sectionWorkings } from './section.ts'
 import { setting } from './setting.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
@@ -37,9 +38,12 @@ export const english = {
   map,
   rack,
   setting,
+  section,
   text,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
-  workings: { ...sideViewWorkings, ...mapWorkings, ...rackWorkings } as Readonly<Record<string, string>>,
+  workings: { ...sectionWorkings, ...sideViewWorkings, ...mapWorkings, ...rackWorkings } as Readonly<
+    Record<string, string>
+  >,
   /** What the figures say inside themselves. */
-  figures: { rack: rackFigure, sideView: sideViewFigure, map: mapFigure },
+  figures: { section: sectionFigure, rack: rackFigure, sideView: sideViewFigure, map: mapFigure },
 }
