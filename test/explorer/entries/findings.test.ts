@@ -61,6 +61,7 @@ describe('the finding of the rack', () => {
       scenario: bookOf(session).scenario,
       answers: {},
       entries: [],
+      offered: {},
     })
     const answer = rack.compute(input)
     if (answer.outcome !== 'answered') throw new Error('no answer')

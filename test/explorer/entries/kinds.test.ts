@@ -63,7 +63,7 @@ describe('the kinds of entry', () => {
 describe('the side view', () => {
   it('answers with a unit in balance, cutting lower than it was set', () => {
     const settled = answered(
-      sideView.compute(sideView.input({ settings: usual, scenario, answers: {}, entries: [] })),
+      sideView.compute(sideView.input({ settings: usual, scenario, answers: {}, entries: [], offered: {} })),
     )
     expect(settled.outcome).toBe('settled')
     expect(settled.effectiveHeight.middle).toBeLessThan(scenario.unit.benchHeight)
@@ -73,7 +73,9 @@ describe('the side view', () => {
   it('cuts lower with a heavier roller, lower on softer turf', () => {
     const cut = (changed: typeof scenario) =>
       answered(
-        sideView.compute(sideView.input({ settings: usual, scenario: changed, answers: {}, entries: [] })),
+        sideView.compute(
+          sideView.input({ settings: usual, scenario: changed, answers: {}, entries: [], offered: {} }),
+        ),
       ).effectiveHeight.middle
     expect(cut(scenarioWith('frontRoller.mass', 9))).toBeLessThan(cut(scenario))
     expect(cut(scenarioWith('turf.softness', 0.6e-3))).toBeLessThan(cut(scenario))
@@ -82,13 +84,13 @@ describe('the side view', () => {
   it('has no answer where the turf bottoms out, and says under which roller', () => {
     const locked = scenarioWith('turf.lockingDepth', 0.32e-3)
     const answer = sideView.compute(
-      sideView.input({ settings: usual, scenario: locked, answers: {}, entries: [] }),
+      sideView.input({ settings: usual, scenario: locked, answers: {}, entries: [], offered: {} }),
     )
     expect(answer).toMatchObject({ outcome: 'no answer', why: { kind: 'bottomed out' } })
   })
 
   it('is worked out in lines that hold the printed numbers', () => {
-    const input = sideView.input({ settings: usual, scenario, answers: {}, entries: [] })
+    const input = sideView.input({ settings: usual, scenario, answers: {}, entries: [], offered: {} })
     const result = answered(sideView.compute(input))
     const lines = sideView.workedOut?.({ input, result, format }) ?? []
     expect(lines.at(-1)?.filled).toContain(format(result.effectiveHeight.middle, 'height'))
@@ -97,16 +99,34 @@ describe('the side view', () => {
 })
 
 describe('the map', () => {
-  const input = map.input({ settings: { quantity: 'sinkage' }, scenario, answers: {}, entries: [] })
+  const input = map.input({
+    settings: { quantity: 'sinkage' },
+    scenario,
+    answers: {},
+    entries: [],
+    offered: {},
+  })
 
   it('does not hang on the mass and softness in hand: they are its axes', () => {
     for (const moved of [scenarioWith('frontRoller.mass', 9), scenarioWith('turf.softness', 0.9e-3)])
       expect(
-        map.input({ settings: { quantity: 'sinkage' }, scenario: moved, answers: {}, entries: [] }),
+        map.input({
+          settings: { quantity: 'sinkage' },
+          scenario: moved,
+          answers: {},
+          entries: [],
+          offered: {},
+        }),
       ).toEqual(input)
     const raised = scenarioWith('unit.benchHeight', 5e-3)
     expect(
-      map.input({ settings: { quantity: 'sinkage' }, scenario: raised, answers: {}, entries: [] }),
+      map.input({
+        settings: { quantity: 'sinkage' },
+        scenario: raised,
+        answers: {},
+        entries: [],
+        offered: {},
+      }),
     ).not.toEqual(input)
   })
 
@@ -151,7 +171,13 @@ describe('the map', () => {
 })
 
 describe('the rack', () => {
-  const input = rack.input({ settings: { sort: 'mass', order: 'up' }, scenario, answers: {}, entries: [] })
+  const input = rack.input({
+    settings: { sort: 'mass', order: 'up' },
+    scenario,
+    answers: {},
+    entries: [],
+    offered: {},
+  })
 
   it('marks the fitted roller and no other', () => {
     const rows = answered(rack.compute(input))
@@ -165,7 +191,7 @@ describe('the rack', () => {
     expect(steep.map(caution => caution.where)).toEqual(['peg 3, peg 5'])
     const alone = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 5' })).scenario
     const fitted = sideView.compute(
-      sideView.input({ settings: usual, scenario: alone, answers: {}, entries: [] }),
+      sideView.input({ settings: usual, scenario: alone, answers: {}, entries: [], offered: {} }),
     )
     const worst = fitted.cautions.find(caution => caution.kind === 'steep at the land')
     expect(steep[0]?.value).toBe(worst?.value)
@@ -175,7 +201,13 @@ describe('the rack', () => {
     const other = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 4' })).scenario
     const rows = answered(
       rack.compute(
-        rack.input({ settings: { sort: 'mass', order: 'up' }, scenario: other, answers: {}, entries: [] }),
+        rack.input({
+          settings: { sort: 'mass', order: 'up' },
+          scenario: other,
+          answers: {},
+          entries: [],
+          offered: {},
+        }),
       ),
     )
     expect(rows.filter(row => row.fitted).map(row => row.name)).toEqual(['peg 4'])
@@ -184,7 +216,7 @@ describe('the rack', () => {
 
 describe('prose', () => {
   const ask = (words: string) =>
-    text.compute(text.input({ settings: { text: words }, scenario, answers: {}, entries: [] }))
+    text.compute(text.input({ settings: { text: words }, scenario, answers: {}, entries: [], offered: {} }))
 
   it('knows what is set and what follows from it', () => {
     const values = answered(ask('{frontRoller.mass} sinks {front.sinkage}'))
@@ -196,7 +228,13 @@ describe('prose', () => {
     const soft = scenarioWith('turf.softness', 2.5e-3)
     const values = answered(
       text.compute(
-        text.input({ settings: { text: '{twiceAsSoft.drop}' }, scenario: soft, answers: {}, entries: [] }),
+        text.input({
+          settings: { text: '{twiceAsSoft.drop}' },
+          scenario: soft,
+          answers: {},
+          entries: [],
+          offered: {},
+        }),
       ),
     )
     expect(values['twiceAsSoft.drop']).toEqual({ quantity: 'drop', value: null })
@@ -212,7 +250,7 @@ describe('prose', () => {
 it('an answer that cannot be asked for is told as problems, never thrown', () => {
   const broken = { ...scenario, unit: { ...scenario.unit, wheelbase: -1 } }
   const answer = sideView.compute(
-    sideView.input({ settings: usual, scenario: broken, answers: {}, entries: [] }),
+    sideView.input({ settings: usual, scenario: broken, answers: {}, entries: [], offered: {} }),
   )
   expect(answer).toMatchObject({ outcome: 'no answer', why: { kind: 'problems' } })
 })

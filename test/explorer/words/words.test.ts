@@ -29,7 +29,7 @@ describe('the words', () => {
       .flatMap(({ kind: name, settings }) => {
         const kind = kinds.find(({ kind }) => kind === name)
         if (!kind) return []
-        const input = kind.input({ settings, scenario, answers: {}, entries: [] })
+        const input = kind.input({ settings, scenario, answers: {}, entries: [], offered: {} })
         const answer = kind.compute(input)
         if (answer.outcome !== 'answered') return []
         const lines = kind.workedOut?.({ input, result: answer.result, format: reader.format }) ?? []

@@ -20,6 +20,8 @@ export type Failure =
     }
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
   | { readonly kind: 'worker'; readonly message: string }
+  /** A reason of the entry's own: the words table has its sentence. */
+  | { readonly kind: 'reason'; readonly reason: string; readonly values: Readonly<Record<string, string>> }
 
 export type Answer<Result> =
   | { readonly outcome: 'answered'; readonly result: Result; readonly cautions: readonly Caution[] }
@@ -30,6 +32,9 @@ export type LiveValue = {
   /** SI where it is a quantity, else in `unit`; null where there is none: said in words. */
   readonly value: number | null
 } & ({ readonly quantity: QuantityName } | { readonly unit: string })
+
+/** Numbers offered by entries, by their ids and then by name. */
+export type Offered = Readonly<Record<string, Readonly<Record<string, LiveValue>>>>
 
 /** One line of "how this is worked out": the equation, and the same with the values put in. */
 export type WorkedLine = {
@@ -66,6 +71,8 @@ export type Kind<
     /** By id, of the entries it needs. */
     readonly answers: Readonly<Record<string, unknown>>
     readonly entries: readonly Entry[]
+    /** By id, what the entries it needs offer to formulas and prose. */
+    readonly offered: Offered
   }): Input
   /** At once, within a frame: the answer, or a draft of it when `refine` follows. */
   compute(input: Input): Answer<Result>
@@ -73,7 +80,7 @@ export type Kind<
   refine?(input: Input, onStep: (done: number) => void): Answer<Result>
   /** Buffers of a result that are handed over between threads, not copied. */
   buffers?(result: Result): readonly ArrayBuffer[]
-  /** Numbers that formulas and prose may call by name: `id.name`. */
+  /** Numbers that formulas and prose may call by name. */
   offers?(result: Result): Readonly<Record<string, LiveValue>>
   /** Absent where there is nothing to work out. */
   workedOut?(q: {

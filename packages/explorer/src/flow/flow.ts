@@ -1,5 +1,5 @@
 import { type Caution, InputError, type Problem, type Scenario } from '@swardsink/model'
-import type { Answer, Entry, Failure, Kind, Kinds } from '../book/index.ts'
+import type { Answer, Entry, Failure, Kind, Kinds, Offered } from '../book/index.ts'
 import { keyOf } from './key.ts'
 import { neededBy, workingOrder } from './order.ts'
 import { EMPTY, type EntryState } from './state.ts'
@@ -40,12 +40,13 @@ type Working = {
   readonly scenario: Scenario
   readonly answers: Readonly<Record<string, unknown>>
   readonly entries: readonly Entry[]
+  readonly offered: Offered
 }
 
 /** What an entry is worked out from, or why that makes no sense. */
-function inputOf({ settings }: Entry, { kind, scenario, answers, entries }: Working): unknown {
+function inputOf({ settings }: Entry, { kind, scenario, answers, entries, offered }: Working): unknown {
   try {
-    return kind.input({ settings, scenario, answers, entries })
+    return kind.input({ settings, scenario, answers, entries, offered })
   } catch (error) {
     if (error instanceof InputError) return error
     throw error
@@ -193,6 +194,7 @@ export function openFlow(q: {
         fail({ id, key: 'ring' }, { kind: 'problems', problems: [problem] })
       }
       const answers: Record<string, unknown> = {}
+      const offered: Record<string, Offered[string]> = {}
       for (const id of order) {
         const entry = byId.get(id)
         const kind = entry && kinds[entry.kind]
@@ -214,9 +216,11 @@ export function openFlow(q: {
           })
           continue
         }
-        work(entry, { kind, scenario, answers, entries })
+        work(entry, { kind, scenario, answers, entries, offered })
         const state = records.get(id)?.state
-        if (state && (state.status === 'done' || state.status === 'working')) answers[id] = state.result
+        if (!state || (state.status !== 'done' && state.status !== 'working')) continue
+        answers[id] = state.result
+        offered[id] = kind.offers?.(state.result) ?? {}
       }
     },
     stateOf: id => records.get(id)?.state ?? EMPTY,

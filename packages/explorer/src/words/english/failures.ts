@@ -1,3 +1,4 @@
+import { formulaReasons } from './formula.ts'
 import type { Values } from './speaking.ts'
 
 export const failures = {
@@ -7,5 +8,9 @@ export const failures = {
   notConverged: ({ where, iterations }: Values<'where' | 'iterations'>) =>
     `No answer was found for the ${where} in ${iterations} steps. Change a value a little; if this stays, the values contradict each other.`,
   worker: (message: string) => `The finer figure could not be worked out (${message}).`,
+  /** Reasons of the kinds of entry themselves. */
+  reasons: { ...formulaReasons } as Readonly<
+    Record<string, (values: Readonly<Record<string, string>>) => string>
+  >,
   places: { roller: 'front', front: 'front', rear: 'rear' } as Readonly<Record<string, string>>,
 }

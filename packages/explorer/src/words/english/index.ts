@@ -3,6 +3,7 @@ import { control, options, refusals, settables, tableEditor } from './controls.t
 import { editing } from './editing.ts'
 import { entry } from './entry.ts'
 import { failures } from './failures.ts'
+import { formula } from './formula.ts'
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
@@ -40,6 +41,7 @@ export const english = {
   setting,
   section,
   text,
+  formula,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
   workings: { ...sectionWorkings, ...sideViewWorkings, ...mapWorkings, ...rackWorkings } as Readonly<
     Record<string, string>
