@@ -1,4 +1,5 @@
-import { RANK_SHARE } from './descend.ts'
+import { RANK_SHARE } from './boundedStep.ts'
+import type { Place } from './descentRoom.ts'
 import { backSubstitute, factorise, type PivotedQr, pivotedQr, rankOf, turn } from './pivotedQr.ts'
 import type { Solved } from './question.ts'
 
@@ -10,7 +11,7 @@ type Columns = {
 }
 
 /** The Jacobian's free columns, each row times its weight and each column made of unit length, factorised. */
-function columnsOf({ jacobian, residuals, atBound }: Solved, weights: Float64Array | null): Columns {
+function columnsOf({ jacobian, residuals, atBound }: Place, weights: Float64Array | null): Columns {
   const count = residuals.length
   const size = atBound.length
   const free = [...atBound.keys()].filter(k => !atBound[k])
@@ -36,9 +37,9 @@ function columnsOf({ jacobian, residuals, atBound }: Solved, weights: Float64Arr
  *
  *   C = (JᵀJ)⁻¹ = P R⁻¹ R⁻ᵀ Pᵀ
  */
-export function covarianceOf(solved: Solved): Float64Array | null {
-  const size = solved.p.length
-  const { qr, free, lengths, rank } = columnsOf(solved, null)
+export function covarianceOf(place: Place): Float64Array | null {
+  const size = place.p.length
+  const { qr, free, lengths, rank } = columnsOf(place, null)
   if (rank < free.length || free.length === 0) return null
   const m = free.length
   const inverse = new Float64Array(m * m)

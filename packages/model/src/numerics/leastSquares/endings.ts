@@ -31,11 +31,12 @@ export const endings = {
   },
   'running away': {
     outcome: 'stopped',
-    sentence: 'stopped: the sum of squares keeps falling as a parameter grows without end',
+    sentence: 'stopped: the sum of squares keeps falling as a parameter runs off without end',
   },
-  'lower elsewhere': {
+  'half exact': {
     outcome: 'stopped',
-    sentence: 'stopped: another start came lower, yet not to a minimum; this is the lowest that was seen',
+    sentence:
+      'stopped: more than half of the residuals are zero, so that there is no scatter to measure the others by',
   },
   'too many iterations': {
     outcome: 'stopped',
