@@ -67,6 +67,24 @@ describe('several units of one machine', () => {
     expect(again.units).toEqual(unitsOf(changed))
   })
 
+  test('know their rollers by the names these have in the rack, also after writing', async () => {
+    const scenario = await read(several())
+    expect(scenario.unit.fitted).toEqual({ front: 'waisted' })
+    expect(scenario.units?.right?.fitted).toEqual({ front: 'waisted', rear: 'plain' })
+    const written = writeScenario(scenario) as { units: Record<string, Record<string, unknown>> }
+    expect(written.units.right?.rearRoller).toBe('plain')
+    expect(await read(JSON.parse(JSON.stringify(written)))).toEqual(scenario)
+  })
+
+  test('have a roller written out that is no longer the one of its name', async () => {
+    const scenario = await read(several())
+    const worn = { ...scenario.unit, frontRoller: { ...scenario.unit.frontRoller, diameter: 0.059 } }
+    const again = await read(JSON.parse(JSON.stringify(writeScenario({ ...scenario, unit: worn }))))
+    expect(again.unit.frontRoller).toEqual(worn.frontRoller)
+    expect(again.unit.fitted).toBeUndefined()
+    expect(again.rollers).toEqual(scenario.rollers)
+  })
+
   test('cut at heights that can be matched', async () => {
     const scenario = await read(several())
     const turf = scenario.turfs[scenario.turf] ?? expect.fail('no turf')

@@ -33,6 +33,15 @@ function readFitted(
   return Object.hasOwn(rack.read, value) ? rack.read[value] : undefined
 }
 
+/** Which of the rollers are named after one of the rack. */
+function namesFitted({ frontRoller, rearRoller }: Values): Unit['fitted'] {
+  if (typeof frontRoller !== 'string' && typeof rearRoller !== 'string') return undefined
+  return {
+    ...(typeof frontRoller === 'string' ? { front: frontRoller } : {}),
+    ...(typeof rearRoller === 'string' ? { rear: rearRoller } : {}),
+  }
+}
+
 function readLoads(value: unknown, path: string, findings: Findings): UnitLoad[] | undefined {
   if (!Array.isArray(value)) {
     findings.problems.push({ path, expected: 'a list of loads', received: describe(value) })
@@ -126,6 +135,13 @@ export function readUnit(
   if (!lengths || !keepProblems(lengthProblems(lengths, path), findings)) return undefined
   const cylinder = readCylinder(object.cylinder, joined(path, 'cylinder'), findings)
   if (!frontRoller || !rearRoller || (object.cylinder !== undefined && !cylinder)) return undefined
-  const frame = { ...lengths, frontRoller, rearRoller, ...(cylinder ? { cylinder } : {}) }
+  const fitted = namesFitted(object)
+  const frame = {
+    ...lengths,
+    frontRoller,
+    rearRoller,
+    ...(fitted ? { fitted } : {}),
+    ...(cylinder ? { cylinder } : {}),
+  }
   return weighed ? withScales(object, frame, path, findings) : withBody(object, frame, path, findings)
 }

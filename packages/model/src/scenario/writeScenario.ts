@@ -62,10 +62,19 @@ const writeTurf = (turf: Turf, system: Units): Written => ({
   ...writeNumbers(turf, fields.turf, system),
 })
 
-const writeUnit = (unit: Unit, system: Units): Written => ({
+type Rack = Scenario['rollers']
+
+/** A fitted roller as the name it has in the rack, where it is still the roller of that name; else written out. */
+function writeFitted(roller: Roller, name: string | undefined, rack: Rack, system: Units): Written | string {
+  const named = name !== undefined && Object.hasOwn(rack, name) ? rack[name] : undefined
+  const same = named && JSON.stringify(writeRoller(named, 'SI')) === JSON.stringify(writeRoller(roller, 'SI'))
+  return same && name !== undefined ? name : writeRoller(roller, system)
+}
+
+const writeUnit = (unit: Unit, rack: Rack, system: Units): Written => ({
   ...writeNumbers(unit, fields.unit, system),
-  frontRoller: writeRoller(unit.frontRoller, system),
-  rearRoller: writeRoller(unit.rearRoller, system),
+  frontRoller: writeFitted(unit.frontRoller, unit.fitted?.front, rack, system),
+  rearRoller: writeFitted(unit.rearRoller, unit.fitted?.rear, rack, system),
   body: writeNumbers(unit.body, fields.body, system),
   ...(unit.cylinder ? { cylinder: writeNumbers(unit.cylinder, fields.cylinder, system) } : {}),
   ...(unit.loads
@@ -82,8 +91,8 @@ export function writeScenario(scenario: Scenario, options: { readonly units?: Un
   const { unit, unitName, rollers, turfs, turf, condition } = scenario
   return {
     ...(unitName === undefined
-      ? { unit: writeUnit(unit, system) }
-      : { units: mapValues(unitsOf(scenario), one => writeUnit(one, system)), unit: unitName }),
+      ? { unit: writeUnit(unit, rollers, system) }
+      : { units: mapValues(unitsOf(scenario), one => writeUnit(one, rollers, system)), unit: unitName }),
     rollers: mapValues(rollers, roller => writeRoller(roller, system)),
     turfs: mapValues(turfs, one => writeTurf(one, system)),
     turf,

@@ -40,6 +40,8 @@ export type Unit = {
   readonly benchHeight: Metres
   readonly frontRoller: Roller
   readonly rearRoller: Roller
+  /** Names in a rack of the rollers fitted, if they come from one: nothing that is worked out hangs on them. */
+  readonly fitted?: { readonly front?: string; readonly rear?: string }
   /** The unit without its rollers; offset to the right of the middle. */
   readonly body: {
     readonly mass: Kilograms
