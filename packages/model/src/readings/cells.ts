@@ -15,10 +15,8 @@ export type Values = {
   readonly notes: readonly TableProblem[]
 }
 
-const MISSING = /^\s*(?:na|n\/a|-|–|—|−)?\s*$/i
-const LONGEST_MISSING = 3
-export const isMissing = (cell: string): boolean =>
-  cell === '' || ((cell.length <= LONGEST_MISSING || /^\s|\s$/.test(cell)) && MISSING.test(cell))
+const MISSING = /^(?:na|n\/a|-|–|—|−)?$/i
+export const isMissing = (cell: string): boolean => cell === '' || MISSING.test(cell.trim())
 
 /** A day of the calendar, and if need be a time of it: 2025-04-01, 2025-04-01T09:30, with seconds and zone. */
 const DATE =

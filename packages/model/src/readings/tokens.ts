@@ -51,7 +51,8 @@ export function tokensOf(text: string, delimiter: Delimiter, most = Number.POSIT
     comments: '#',
     step: ({ data, errors, meta }, parser) => {
       // The parser tells where a row ends; comments may lie before it, and line ends inside its quotes.
-      const ended = text[meta.cursor - 1] === '\n'
+      const open = errors.some(({ code }) => code === 'MissingQuotes')
+      const ended = text[meta.cursor - 1] === '\n' && !open
       line += lineEnds(text.slice(seen, meta.cursor))
       seen = meta.cursor
       const within = data.reduce((sum, cell) => (cell.includes('\n') ? sum + lineEnds(cell) : sum), 0)

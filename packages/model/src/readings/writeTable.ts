@@ -65,7 +65,9 @@ function numbersUnder(readings: readonly Reading[], name: NumberName): Written {
 }
 
 const quoted = (cell: string, delimiter: Delimiter): string =>
-  /["\n\r#]|^\s|\s$/.test(cell) || cell.includes(delimiter) ? `"${cell.replaceAll('"', '""')}"` : cell
+  /["\n\r#]/.test(cell) || cell.includes(delimiter) || cell !== cell.trim()
+    ? `"${cell.replaceAll('"', '""')}"`
+    : cell
 
 export type WriteOptions = {
   /** A comma unless given. */
