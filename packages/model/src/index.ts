@@ -60,7 +60,11 @@ export {
   sentence,
   sentenceIn,
   toDisplay,
+  type UnitName,
   type UnitSystem,
+  units,
+  unitFactor,
+  unitWords,
 } from './quantities/index.ts'
 
 // readings: what was measured, as tables

@@ -12,6 +12,7 @@ export { type FormatOptions, formatQuantity } from './formatQuantity.ts'
 export type { BottomedOut, NotConverged } from './outcome.ts'
 export { describe, InputError, numberProblem, objectProblem, type Problem, refuse, tell } from './problem.ts'
 export { sentence, sentenceIn } from './sentence.ts'
+export { dimensionOf, unitFactor, unitWords } from './unitFactor.ts'
 export {
   type Dimension,
   GRAVITY,

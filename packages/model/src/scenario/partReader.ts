@@ -2,8 +2,8 @@ import {
   catalogue,
   type Dimension,
   describe,
+  dimensionOf,
   type Problem,
-  type QuantityName,
   type UnitName,
   units,
 } from '../quantities/index.ts'
@@ -32,12 +32,6 @@ export const newFindings = (formulas: ReadonlyMap<object, FormulaMade> = new Map
 export const joined = (path: string, key: string): string => {
   const named = key === '' ? '""' : key
   return path === '' ? named : `${path}.${named}`
-}
-
-const dimensionOf = (quantity: QuantityName): Dimension => {
-  const { factor, unit } = catalogue[quantity].metric
-  const found = Object.values(units).find(({ word, factor: one }) => word === unit && one === factor)
-  return found?.dimension ?? 'none'
 }
 
 const unitsOf = (dimension: Dimension): string[] =>
