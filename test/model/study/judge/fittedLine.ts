@@ -72,6 +72,7 @@ export function fittedLine({ rows, measured, terms, names, weights, known = fals
   }
   return {
     fit,
+    scatter,
     alongWord: 'load',
     measured,
     derivatives: design,

@@ -28,6 +28,7 @@ export function judgedAt({ parameters, rows: some, predict, scatter }: Question)
   const measured = rows.map(row => predict(values, row))
   return {
     rows,
+    scatter,
     alongWord: 'load',
     measured,
     derivatives,

@@ -1,6 +1,6 @@
 import { singularValues } from '../../../numerics/index.ts'
 import type { FittedParameter } from '../fit.ts'
-import { freeOf, type Judged, scatterOf } from './judged.ts'
+import { freeOf, type Judged } from './judged.ts'
 
 /** A way in which the parameters can move together while the fitted values hardly do. */
 export type FlatDirection = {
@@ -41,10 +41,9 @@ const sizeOf = ({ name, value }: FittedParameter, typical: number) =>
  * Source  Belsley, Kuh and Welsch 1980, Regression Diagnostics, §3.2: condition index (from memory)
  */
 export function flatDirections(judged: Judged): readonly FlatDirection[] {
-  const { fit, derivatives, measured } = judged
+  const { fit, derivatives, measured, scatter } = judged
   const free = freeOf(fit)
   if (derivatives === null || free.length === 0 || measured.length === 0) return []
-  const scatter = scatterOf(fit)
   const known = scatter !== null && scatter > 0
   const sizes = free.map(parameter => sizeOf(parameter, meanSize(measured)))
   const A = derivatives.flatMap((row, i) =>

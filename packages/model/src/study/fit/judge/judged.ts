@@ -22,6 +22,8 @@ export type JudgedRow = {
 /** A fit beside the readings it was made from. */
 export type Judged = {
   readonly fit: Fit
+  /** Standard deviation of a reading of weight 1; null without degrees of freedom to see it by. */
+  readonly scatter: number | null
   /** One a residual, in their order. */
   readonly rows: readonly JudgedRow[]
   /** The word for what the rows run along: "load", "pressure". */
@@ -30,10 +32,6 @@ export type Judged = {
   /** Of each fitted value by each free parameter, a row a reading; null where they are not known. */
   readonly derivatives: readonly (readonly number[])[] | null
 }
-
-/** Scatter of a reading of weight 1; null without degrees of freedom to see it by. */
-export const scatterOf = ({ noise, residualStandardDeviation }: Fit): number | null =>
-  noise === 'known' ? 1 : residualStandardDeviation
 
 /** Those that were fitted and did not end at a bound: the columns of covariance and derivatives. */
 export const freeOf = ({ parameters }: Fit) => parameters.filter(({ state }) => state === 'free')

@@ -119,7 +119,10 @@ export function lackOfFit(judged: Judged): LackOfFit {
     places: places.length,
     ratio,
     probability,
-    repeatsAgainstNoise: fit.noise === 'known' ? chiSquared.survival(pure, repeats) : null,
+    repeatsAgainstNoise:
+      fit.noise === 'known' && judged.scatter !== null
+        ? chiSquared.survival(pure / judged.scatter ** 2, repeats)
+        : null,
     sentence: words(ratio, probability, judged.alongWord),
   }
 }

@@ -1,5 +1,5 @@
 import { fDistribution, normal, studentT } from '../../../numerics/index.ts'
-import { freeOf, type Judged, scatterOf } from './judged.ts'
+import { freeOf, type Judged } from './judged.ts'
 
 /** Why a reading is worth a second look. It stays in the fit. */
 export type Suspicion = {
@@ -40,8 +40,7 @@ const HALVINGS = 24
 
 type Numbers = Omit<JudgedResidual, 'suspicions'>
 
-function numbersOf({ fit, rows }: Judged): readonly Numbers[] {
-  const scatter = scatterOf(fit)
+function numbersOf({ fit, rows, scatter }: Judged): readonly Numbers[] {
   const size = freeOf(fit).length
   return rows.map(({ row, set }, i) => {
     const [residual, leverage] = [fit.residuals[i]!, fit.leverage[i]!]

@@ -1,5 +1,5 @@
 import { normal, studentT } from '../../../numerics/index.ts'
-import { type Judged, scatterOf } from './judged.ts'
+import type { Judged } from './judged.ts'
 import { leftOf } from './leftOf.ts'
 import { type Runs, runsOf } from './runs.ts'
 
@@ -57,7 +57,7 @@ function shapeAlong(along: readonly number[], shape: 'bend' | 'drift'): readonly
  * Source  added-variable test: Cook and Weisberg 1982, Residuals and Influence in Regression, §2.2 (from memory)
  */
 function testOf(
-  { fit, derivatives }: Judged,
+  { fit, derivatives, scatter }: Judged,
   along: readonly number[],
   shape: 'bend' | 'drift',
 ): Trend['test'] {
@@ -71,11 +71,13 @@ function testOf(
     return { kind: 'not tested', why: 'the readings lie at too few places to tell it from the fit itself' }
   const length = Math.hypot(...left)
   const taken = left.reduce((sum, x, i) => sum + x * residuals[i]!, 0) / length
-  if (fit.noise === 'known')
-    return { kind: 'tested', shape, t: taken, degreesOfFreedom: null, probability: twoSided(taken, null) }
+  if (fit.noise === 'known' && scatter !== null) {
+    const t = taken / scatter
+    return { kind: 'tested', shape, t, degreesOfFreedom: null, probability: twoSided(t, null) }
+  }
   const dof = fit.degreesOfFreedom - 1
   const rest = fit.sumOfSquares - taken ** 2
-  if (dof < 1 || scatterOf(fit) === null || !(rest > 0))
+  if (dof < 1 || !(rest > 0))
     return { kind: 'not tested', why: 'too few readings beyond what the fit takes up' }
   const t = taken / Math.sqrt(rest / dof)
   return { kind: 'tested', shape, t, degreesOfFreedom: dof, probability: twoSided(t, dof) }
