@@ -62,8 +62,8 @@ export {
   toDisplay,
   type UnitName,
   type UnitSystem,
-  units,
   unitFactor,
+  units,
   unitWords,
 } from './quantities/index.ts'
 
@@ -97,15 +97,28 @@ export {
   type Cell,
   type ComparedRoller,
   type CompareQuestion,
+  type ComplianceFailed,
+  type ComplianceFit,
+  type ComplianceQuestion,
   cellOf,
   compareRollers,
+  type Fit,
+  type FittedParameter,
+  type FittedReading,
+  type Free,
+  fitCompliance,
+  type Interval,
+  type LeftOut,
   type MapQuantity,
   type MapQuestion,
   mapQuantities,
   mapToRows,
+  type Noise,
   type Position,
   type SinkageMap,
+  type Span,
   sinkageMap,
+  turfOf,
 } from './study/index.ts'
 // turf: how turf answers being pressed
 export {

@@ -1,4 +1,15 @@
 export { type ComparedRoller, type CompareQuestion, compareRollers } from './compareRollers.ts'
+export {
+  type ComplianceFailed,
+  type ComplianceFit,
+  type FittedReading,
+  type Span,
+  turfOf,
+} from './fit/compliance/complianceFit.ts'
+export { fitCompliance } from './fit/compliance/fitCompliance.ts'
+export type { ComplianceQuestion, Free } from './fit/compliance/question.ts'
+export type { LeftOut } from './fit/compliance/rows.ts'
+export type { Fit, FittedParameter, Interval, Noise } from './fit/fit.ts'
 export { type MapQuantity, mapQuantities } from './mapQuantity.ts'
 export { type Cell, cellOf, type MapQuestion, mapToRows, type SinkageMap, sinkageMap } from './sinkageMap.ts'
 export type { Position } from './swapRoller.ts'

@@ -23,8 +23,7 @@ export type SetUp = {
   readonly upper: Float64Array
   /** Typical size of each number that is solved for. */
   readonly scale: Float64Array
-  /** undefined when the turf answers the readings nowhere. */
-  readonly start: Float64Array | undefined
+  readonly start: Float64Array
 }
 
 function noiseProblems(noise: Noise) {
@@ -125,7 +124,7 @@ export function setUp(question: ComplianceQuestion): SetUp {
     })),
     usual,
   )
-  const started = startFor(
+  const start = startFor(
     { plan, free: asked.free, held: asked.held, rows, weights, datum, scales, lower, upper },
     model,
   )
@@ -141,7 +140,7 @@ export function setUp(question: ComplianceQuestion): SetUp {
     lower,
     upper,
     scale,
-    start: started?.p,
+    start,
   }
 }
 

@@ -75,7 +75,7 @@ const GIVES = [1, 0.3, 3, 10, 30] as const
 const EASE = 1.4
 const MOST_EASING = 40
 
-export type Started = { readonly p: Float64Array; readonly sumOfSquares: number }
+type Started = { readonly p: Float64Array; readonly sumOfSquares: number }
 
 type Question = {
   readonly plan: Plan
@@ -102,14 +102,15 @@ function softnessBySet({ rows, datum, plan }: Question): readonly (number | unde
 /**
  * Where the search starts: told, or from the readings. Softness is the middle secant of the readings as if the springs
  * were linear; where every zero is unknown the best of a few. The datum of a set is the middle of what is left.
+ *
+ * Holds   where the turf answers no start, the first is given back and the search fails there
  */
-export function startFor(question: Question, model: ForwardModel): Started | undefined {
+export function startFor(question: Question, model: ForwardModel): Float64Array {
   const { plan, free, held, rows, weights, scales, lower, upper, datum } = question
   const bySet = softnessBySet(question)
   const shared = bySet.every(one => one !== undefined) ? median(bySet as number[]) : undefined
   const usual = median(rows.map(row => secant(row, scales.depth)))
   const predicted = new Float64Array(rows.length)
-  const setOf = rows.map(({ reading }) => plan.sets.indexOf(reading.set))
 
   const startOf = (
     parameter: FreeParameter,
@@ -129,7 +130,7 @@ export function startFor(question: Question, model: ForwardModel): Started | und
     return 1 // an exponent: linear springs
   }
 
-  const attempt = (gives: number, ease: number): Started | undefined => {
+  const startAt = (gives: number, ease: number): Float64Array => {
     const p = new Float64Array(plan.planned.length)
     free.forEach((parameter, j) => {
       const sets = parameter.perSet ? plan.sets.map((_, g) => g) : [undefined]
@@ -139,16 +140,24 @@ export function startFor(question: Question, model: ForwardModel): Started | und
         p[place] = Math.min(Math.max(value, lower[place]!), upper[place]!)
       }
     })
+    return p
+  }
+  const datumOf = rows.map(row =>
+    hasDatum(row, datum)
+      ? (row.kind === 'drop' ? plan.dropDatum : plan.sinkageDatum)[plan.sets.indexOf(row.reading.set)]!
+      : -1,
+  )
+  const attempt = (gives: number, ease: number): Started | undefined => {
+    const p = startAt(gives, ease)
     if (!model.predict(p, predicted)) return undefined
     const left = new Map<number, number[]>()
-    const datumOf = (r: number) => (rows[r]!.kind === 'drop' ? plan.dropDatum : plan.sinkageDatum)[setOf[r]!]!
     rows.forEach((row, r) => {
-      if (hasDatum(row, datum))
-        left.set(datumOf(r), [...(left.get(datumOf(r)) ?? []), row.measured - predicted[r]!])
+      const place = datumOf[r]!
+      if (place >= 0) left.set(place, [...(left.get(place) ?? []), row.measured - predicted[r]!])
     })
     for (const [place, values] of left) p[place] = median(values)
     const sumOfSquares = rows.reduce((sum, row, r) => {
-      const zero = hasDatum(row, datum) ? p[datumOf(r)]! : 0
+      const zero = datumOf[r]! >= 0 ? p[datumOf[r]!]! : 0
       return sum + weights[r]! * (row.measured - predicted[r]! - zero) ** 2
     }, 0)
     return { p, sumOfSquares }
@@ -158,7 +167,7 @@ export function startFor(question: Question, model: ForwardModel): Started | und
   for (let i = 0; i < MOST_EASING; i++) {
     const found = gives.flatMap(one => attempt(one, EASE ** i) ?? [])
     if (found.length > 0)
-      return found.reduce((best, one) => (one.sumOfSquares < best.sumOfSquares ? one : best))
+      return found.reduce((best, one) => (one.sumOfSquares < best.sumOfSquares ? one : best)).p
   }
-  return undefined
+  return startAt(1, 1)
 }
