@@ -35,7 +35,7 @@ const explorer: Table = {
   look: [publicFace, 'words', 'lit'],
   figures: [publicFace, 'words', 'look', 'lit', 'd3'],
   book: [publicFace, 'words'],
-  kinds: [publicFace, 'words', 'book'],
+  kinds: [publicFace, 'words', 'book', 'mathjs'],
   flow: [publicFace, 'words', 'book', 'kinds'],
   worker: [publicFace, 'words', 'book', 'kinds', 'flow'],
   controls: [publicFace, 'words', 'look', 'figures', 'book', 'lit', 'd3'],

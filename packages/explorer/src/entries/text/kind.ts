@@ -1,14 +1,17 @@
 import type { Scenario } from '@swardsink/model'
-import type { Kind } from '../../book/index.ts'
+import type { Kind, LiveValue } from '../../book/index.ts'
+import { givenTo, giverOf, giversOf } from '../given.ts'
 import { answer, type SettledInput, settledInput, settleOnce } from '../settled.ts'
 import { namesIn } from './prose.ts'
-import { isValueName, type LiveValue, liveValue } from './values.ts'
+import { isValueName, liveValue } from './values.ts'
 
 export type TextSettings = { readonly text: string }
 export type TextInput = {
   readonly names: readonly string[]
   readonly scenario: Scenario
   readonly settled: SettledInput
+  /** What other entries give. */
+  readonly given: TextResult
 }
 export type TextResult = Readonly<Record<string, LiveValue>>
 
@@ -16,17 +19,16 @@ export type TextResult = Readonly<Record<string, LiveValue>>
 export const text: Kind<'text', TextSettings, TextInput, TextResult> = {
   kind: 'text',
   read: fields => ({ text: fields.text('text', '') }),
-  problems: settings =>
+  problems: (settings, _, entries) =>
     namesIn(settings.text)
-      .filter(name => !isValueName(name))
+      .filter(name => !isValueName(name) && !giverOf(name, entries))
       .map(name => ({ path: 'text', expected: 'the name of a value', received: name })),
-  needs: () => [],
-  input: ({ settings, scenario }) => ({
-    names: namesIn(settings.text),
-    scenario,
-    settled: settledInput(scenario),
-  }),
-  compute: ({ names, scenario, settled: input }) =>
+  needs: (settings, entries) => giversOf(namesIn(settings.text), entries),
+  input({ settings, scenario, entries, offered }) {
+    const names = namesIn(settings.text)
+    return { names, scenario, settled: settledInput(scenario), given: givenTo(names, { entries, offered }) }
+  },
+  compute: ({ names, scenario, settled: input, given }) =>
     answer<TextResult>(() => {
       if (names.length === 0) return { result: {}, cautions: [] }
       const settled = settleOnce(input)
@@ -37,7 +39,7 @@ export const text: Kind<'text', TextSettings, TextInput, TextResult> = {
           return value ? [[name, value]] : []
         }),
       )
-      return { result, cautions: [] }
+      return { result: { ...result, ...given }, cautions: [] }
     }),
   section: '§4',
   check: 'test/model/reference/twoRollers.test.ts',

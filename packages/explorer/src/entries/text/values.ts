@@ -6,14 +6,8 @@ import {
   softnessOf,
   withSoftness,
 } from '@swardsink/model'
-import { settable } from '../../book/index.ts'
+import { type LiveValue, settable, settables } from '../../book/index.ts'
 import { type SettledInput, settleOnce } from '../settled.ts'
-
-export type LiveValue = {
-  readonly quantity: QuantityName
-  /** null where there is none: said in words. */
-  readonly value: number | null
-}
 
 /** What the unit at rest can be asked for in prose, by the names books use. */
 type Ask = {
@@ -64,6 +58,12 @@ const computed: Readonly<Record<string, Ask>> = {
   },
 }
 
+/** Every name prose and formulas may call, other entries apart. */
+export const valueNames = (): readonly string[] => [
+  ...Object.keys(computed),
+  ...Object.values(settables).flatMap(({ kind, name }) => (kind === 'quantity' ? [name] : [])),
+]
+
 export function isValueName(name: string): boolean {
   return Object.hasOwn(computed, name) || settable(name)?.kind === 'quantity'
 }
@@ -71,10 +71,11 @@ export function isValueName(name: string): boolean {
 /** One live value of prose: what was set, or what follows from it. */
 export function liveValue(
   name: string,
-  q: { readonly scenario: Scenario; readonly settled: SettledUnit; readonly input: SettledInput },
+  q: { readonly scenario: Scenario; readonly settled: SettledUnit | null; readonly input: SettledInput },
 ): LiveValue | null {
   const of = settable(name)
   if (of?.kind === 'quantity') return { quantity: of.quantity, value: of.value(q.scenario) }
   const ask = Object.hasOwn(computed, name) ? computed[name] : undefined
-  return ask ? { quantity: ask.quantity, value: ask.of(q.settled, q.input) } : null
+  if (!ask) return null
+  return { quantity: ask.quantity, value: q.settled ? ask.of(q.settled, q.input) : null }
 }

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit'
 import { settable } from '../../book/index.ts'
 import { announce, paleStyles } from '../../controls/index.ts'
 import { sharedStyles } from '../../look/index.ts'
+import { amountText } from '../../words/index.ts'
 import type { Shown, View } from '../view.ts'
 import type { TextResult, TextSettings } from './kind.ts'
 import { type Piece, paragraphsOf } from './prose.ts'
@@ -41,8 +42,7 @@ export class TextEntry extends LitElement {
     const { result, reader } = this.shown
     const live = result[piece.name]
     if (!live) return reader.words.text.unknown
-    const { value, quantity } = live
-    const text = value === null ? reader.words.text.unknown : reader.format(value, quantity)
+    const text = amountText(live, reader)
     if (!settable(piece.name)) return html`<span class="value">${text}</span>`
     const find = () => announce(this, 'find', { name: piece.name })
     return html`<button class="settable" @click=${find}>${text}</button>`
