@@ -108,7 +108,8 @@ function rollerRow(reading: Reading, name: string | null, scenario: Part | undef
   return { kind: 'foot', foot, load: levelLoads(fitted).front, footKey, key: `${footKey} of the unit` }
 }
 
-function rowOf(reading: Reading, scenario: Part | undefined): Row | string {
+/** A reading as the model sees it, or why it is not fitted. */
+export function rowOf(reading: Reading, scenario: Part | undefined): Row | string {
   const { measured, foot, row, pass = 1 } = reading
   if (measured.kind === 'height') return 'a height after mowing is compared with the fit, never fitted'
   if (pass > 1) return 'pressed before: the fit is of fresh turf'
