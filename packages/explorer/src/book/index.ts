@@ -1,6 +1,6 @@
 export { forget, keep, kept, type Store } from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
-export type { Fields } from './fields.ts'
+export { type Fields, isRecord } from './fields.ts'
 export { canRedo, canUndo } from './history.ts'
 export {
   type Answer,
