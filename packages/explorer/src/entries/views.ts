@@ -9,6 +9,7 @@ import type { View } from './view.ts'
 const atHand = [sideViewView, settingView, mapView, rackView, textView] as const
 
 const onDemand = {
+  curves: async () => (await import('./curves/view.ts')).curvesView,
   formula: async () => (await import('./formula/view.ts')).formulaView,
   section: async () => (await import('./section/view.ts')).sectionView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>

@@ -1,4 +1,6 @@
 // Figures: data and a width in, a drawing out. No English, no state, no measuring of the page.
+export type { CurvesSpec, DrawnCurve } from './curvesLayout.ts'
+export type { CurvesWords } from './curvesWords.ts'
 export type { Format, Frame } from './frame.ts'
 export { grooveSection } from './grooveSection.ts'
 export { heightGlyph } from './heightGlyph.ts'
@@ -13,4 +15,5 @@ export { type SettingScaleSpec, settingParts, settingScale } from './settingScal
 export { type SideLayout, type SideViewSpec, sideLayout } from './sideLayout.ts'
 export { sideView } from './sideView.ts'
 export type { SideViewWords } from './sideWords.ts'
+export { sinkageCurves } from './sinkageCurves.ts'
 export { type MapPlace, type SinkageMapSpec, sinkageMapView } from './sinkageMapView.ts'

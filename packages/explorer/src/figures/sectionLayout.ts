@@ -111,8 +111,8 @@ export function sectionLayout(spec: SectionSpec, frame: Frame<SectionWords>): Se
   const shareText = top + SHARE_BAR + line + 2
   const first = shareText + (grooves ? 20 : 0)
   const second = first + (grooves ? line + 12 : 0)
-  const reach = grooves ? (pitches > 1 ? grooves.pitch + grooves.land : shown) * along : width / 2 + 80
-  const scales = sectionScales({ along, down, times, row: grooves ? second : shareText, reach }, frame)
+  const reach = grooves ? (pitches > 1 ? grooves.pitch + grooves.land : shown) * along : width
+  const scales = sectionScales({ along, down, times, row: grooves ? second : shareText + 12, reach }, frame)
   return {
     width,
     pitches,

@@ -57,6 +57,9 @@ export const figureStyles = css`
     stroke-width: var(--w-hair);
     stroke-dasharray: 1.5 3;
   }
+  .carried-on {
+    stroke-dasharray: 7 4;
+  }
   .bears {
     fill: var(--ink-2);
   }

@@ -8,6 +8,7 @@ import {
   rangeStyles,
   sharedStyles,
 } from '../../../../packages/explorer/src/look/index.ts'
+import { curveFigures } from './curveFigures.ts'
 import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { rackFigures } from './rackFigures.ts'
@@ -33,6 +34,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   map: mapFigures,
   rack: rackFigures,
   section: sectionFigures,
+  curves: curveFigures,
   small: smallFigures,
 }
 

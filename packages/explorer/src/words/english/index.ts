@@ -1,8 +1,10 @@
 import { cautions, places } from './cautions.ts'
 import { control, options, refusals, settables, tableEditor } from './controls.ts'
+import { curves, curvesFigure, curvesWorkings } from './curves.ts'
 import { editing } from './editing.ts'
 import { entry } from './entry.ts'
 import { failures } from './failures.ts'
+import { files } from './files.ts'
 import { formula } from './formula.ts'
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
@@ -25,6 +27,7 @@ export const english = {
   page,
   entry,
   editing,
+  files,
   kinds,
   settables,
   options,
@@ -39,13 +42,24 @@ export const english = {
   map,
   rack,
   setting,
+  curves,
   section,
   text,
   formula,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
-  workings: { ...sectionWorkings, ...sideViewWorkings, ...mapWorkings, ...rackWorkings } as Readonly<
-    Record<string, string>
-  >,
+  workings: {
+    ...curvesWorkings,
+    ...sectionWorkings,
+    ...sideViewWorkings,
+    ...mapWorkings,
+    ...rackWorkings,
+  } as Readonly<Record<string, string>>,
   /** What the figures say inside themselves. */
-  figures: { section: sectionFigure, rack: rackFigure, sideView: sideViewFigure, map: mapFigure },
+  figures: {
+    curves: curvesFigure,
+    section: sectionFigure,
+    rack: rackFigure,
+    sideView: sideViewFigure,
+    map: mapFigure,
+  },
 }
