@@ -59,7 +59,7 @@ function planOf(fit: Known): Plan {
   })
 }
 
-const valueOf = (fit: Known, { name, set }: Planned): number =>
+const numberIn = (fit: Known, { name, set }: Planned): number =>
   fit.parameters.find(one => one.name === name && one.set === set)?.value ?? Number.NaN
 
 /** The set that is asked about: named, or the only one, or any where all share a turf. */
@@ -89,7 +89,7 @@ export function answersOf(
   scenario?: Pick<Scenario, 'unit' | 'rollers'>,
 ): readonly (Answer | null)[] {
   const plan = planOf(fit)
-  const p = Float64Array.from(plan.planned, one => asSolved(one.by, valueOf(fit, one)))
+  const p = Float64Array.from(plan.planned, one => asSolved(one.by, numberIn(fit, one)))
   const free = plan.planned.flatMap((one, k) => {
     const found = fit.parameters.find(({ name, set }) => name === one.name && set === one.set)
     return found?.state === 'free' ? [k] : []
