@@ -1,3 +1,4 @@
+export { besselRatio } from './besselRatio.ts'
 export { digamma } from './digamma.ts'
 export { chiSquared, fDistribution, normal, studentT, twoSided } from './distributions.ts'
 export { beta, logGamma } from './gamma.ts'
@@ -14,5 +15,13 @@ export {
   type Residuals,
   type Solved,
 } from './leastSquares/index.ts'
+export {
+  backSubstitute,
+  factorise,
+  type PivotedQr,
+  pivotedQr,
+  rankOf,
+  turn,
+} from './leastSquares/pivotedQr.ts'
 export { type Random, randomFrom } from './random.ts'
 export { type Singular, singularValues } from './singularValues.ts'

@@ -13,3 +13,14 @@ export type { Fit, FittedParameter, Interval, Noise } from './fit/fit.ts'
 export { type MapQuantity, mapQuantities } from './mapQuantity.ts'
 export { type Cell, cellOf, type MapQuestion, mapToRows, type SinkageMap, sinkageMap } from './sinkageMap.ts'
 export type { Position } from './swapRoller.ts'
+export type { Estimate, Histogram } from './uncertainty/distribution.ts'
+export type { Share } from './uncertainty/firstOrderShares.ts'
+export type { Method as HeightMethod } from './uncertainty/heightDraws.ts'
+export type { HeightQuestion } from './uncertainty/posed.ts'
+export type { Scatter } from './uncertainty/scatter.ts'
+export {
+  type NoHeight,
+  type Unanswered,
+  type UncertainHeight,
+  uncertainHeight,
+} from './uncertainty/uncertainHeight.ts'

@@ -1,5 +1,5 @@
 export { freshAxle, meetsTrack, trackAxle } from './axle.ts'
-export { type Balance, balanceOf, levelLoads, rearLoad } from './balance.ts'
+export { type Balance, balanceOf, levelLoads, rearLoad, tippingProblems } from './balance.ts'
 export { type BenchSetting, benchFor, benchHeightFor } from './benchHeightFor.ts'
 export { type Bounce, type BounceMode, type BounceQuestion, type BounceSupport, bounce } from './bounce.ts'
 export { boxFilling, type Filling, type FillingQuestion, type FillingStep } from './boxFilling.ts'
@@ -20,6 +20,6 @@ export {
   settleSound,
 } from './settle.ts'
 export { unrecoveredAtEdge } from './track.ts'
-export { lengthProblems, type Unit, type UnitLoad } from './unit.ts'
+export { lengthProblems, partProblems, type Unit, type UnitLoad } from './unit.ts'
 export { type ScaleReadings, type ScalesQuestion, scaleProblems, unitFromScales } from './unitFromScales.ts'
 export { type UnitQuestion, unitProblems, unitQuestionProblems } from './unitQuestion.ts'

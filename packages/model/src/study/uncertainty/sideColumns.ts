@@ -1,0 +1,174 @@
+import { rollerOnTurf } from '../../contact/index.ts'
+import { beta, digamma } from '../../numerics/index.ts'
+import { curveOf, type PressureLaw, REFERENCE_PRESSURE } from '../../turf/index.ts'
+import type { ColumnOf } from './balanceColumns.ts'
+
+/** ln of a load against ln of a sinkage, and its slope. */
+export type LnReading = { lnLoad: number; slope: number }
+
+/** Reads one draw at ln sinkage; false where nothing is tabulated. */
+export type LnReader = (draw: number, lnSinkage: number, out: LnReading) => boolean
+
+/** Sinkages that draws may meet, roughly. */
+export type Depths = { readonly least: number; readonly most: number }
+
+const LN_REFERENCE = Math.log(REFERENCE_PRESSURE)
+
+const lnArcPartAt = (exponent: number): number => Math.log(beta(0.5, exponent + 1) / 2)
+
+/** Knots over the exponents the power law takes: the cubic through them misses by less than 1e-10. */
+const EXPONENTS = { low: 0.2, high: 2, step: 0.01 }
+let arcParts: { readonly values: Float64Array; readonly rises: Float64Array } | undefined
+
+/** ln C_n, C_n = ½ B(½, n+1): read between knots, for an exponent that is another in every draw. */
+function lnArcPart(exponent: number): number {
+  const { low, high, step } = EXPONENTS
+  if (!(exponent >= low && exponent < high)) return lnArcPartAt(exponent)
+  if (!arcParts) {
+    const exponents = Float64Array.from(
+      { length: Math.round((high - low) / step) + 2 },
+      (_, k) => low + k * step,
+    )
+    arcParts = {
+      values: exponents.map(lnArcPartAt),
+      rises: exponents.map(n => step * (digamma(n + 1) - digamma(n + 3 / 2))),
+    }
+  }
+  const at = (exponent - low) / step
+  const k = Math.floor(at)
+  const t = at - k
+  const { values, rises } = arcParts
+  const rise = values[k + 1]! - values[k]!
+  const left = rises[k]!
+  const right = rises[k + 1]!
+  return values[k]! + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)))
+}
+
+/** Reads sides of a roller, from columns of what is drawn. */
+export type SideMaker = (columnOf: ColumnOf, diameter: Float64Array) => LnReader
+
+/**
+ *   E = C_n p_r (z/s)ⁿ √(2 R z),  C_n = ½ B(½, n+1)
+ *
+ * Source  docs/physics.md §3.1
+ */
+const powerSide =
+  (softness: number, exponent: number): SideMaker =>
+  (columnOf, diameter) => {
+    const s = columnOf('softness', softness)
+    const n = columnOf('exponent', exponent)
+    const lnFactor = new Float64Array(s.length)
+    for (let i = 0; i < s.length; i++)
+      lnFactor[i] = lnArcPart(n[i]!) + LN_REFERENCE + Math.log(diameter[i]!) / 2 - n[i]! * Math.log(s[i]!)
+    return (i, lnSinkage, out) => {
+      const power = n[i]! + 1 / 2
+      out.lnLoad = lnFactor[i]! + power * lnSinkage
+      out.slope = power
+      return true
+    }
+  }
+
+/** Knots this far apart in the logarithm leave the cubic an error near 1e-10 where a law is smooth. */
+const KNOT_STEP = 0.02
+/** Diameter of the roller that is tabulated: its radius is 1. */
+const UNIT_ROLLER = { mass: 0, diameter: 2, length: 1, surface: { kind: 'smooth' } } as const
+
+/**
+ * One side of a roller of radius 1 on one law, ln E against ln z, or against ln(z/(H − z)) where the law locks at H:
+ * in that the load stays smooth up to the locking.
+ */
+function sideTable(law: PressureLaw, { least, most }: Depths): LnReader {
+  const { at, limit } = rollerOnTurf({
+    roller: UNIT_ROLLER,
+    turf: { law },
+    condition: { kind: 'standing' },
+  })
+  const { pole } = curveOf(law)
+  const locks = Number.isFinite(pole)
+  const place = (sinkage: number) =>
+    Math.log(sinkage) - (locks ? Math.log1p(-sinkage / pole) + Math.log(pole) : 0)
+  const sinkageAt = (x: number) => (locks ? pole / (1 + Math.exp(-x)) : Math.exp(x))
+  const low = place(Math.min(least, limit / 2))
+  const high = place(Math.min(most, limit))
+  const count = Math.max(2, Math.ceil((high - low) / KNOT_STEP) + 1)
+  const step = (high - low) / (count - 1)
+  const values = new Float64Array(count)
+  const slopes = new Float64Array(count)
+  for (let k = 0; k < count; k++) {
+    const sinkage = Math.min(sinkageAt(low + k * step), limit)
+    const { load, stiffness } = at(sinkage)
+    values[k] = Math.log(load / 2)
+    slopes[k] = ((stiffness * sinkage) / load) * (locks ? 1 - sinkage / pole : 1)
+  }
+  return (_draw, lnSinkage, out) => {
+    const part = locks ? Math.exp(lnSinkage) / pole : 0
+    if (part >= 1) return false
+    const x = locks ? Math.log(part / (1 - part)) : lnSinkage
+    const k = Math.floor((x - low) / step)
+    if (!(k >= 0 && k < count - 1)) return false
+    const t = (x - low) / step - k
+    const rise = values[k + 1]! - values[k]!
+    const left = slopes[k]! * step
+    const right = slopes[k + 1]! * step
+    const c = 3 * rise - 2 * left - right
+    const d = left + right - 2 * rise
+    out.lnLoad = values[k]! + t * (left + t * (c + t * d))
+    out.slope = (left + t * (2 * c + 3 * t * d)) / step / (1 - part)
+    return true
+  }
+}
+
+/**
+ * A law whose draws are all one law stretched in depth by D and in pressure by P: one table tells them all.
+ *
+ *   E(z; R) = P √(R D) E₁(z/D; 1)
+ *
+ * Source  similarity (docs/physics.md §7.4)
+ */
+function similarReader(
+  read: LnReader,
+  depth: Float64Array,
+  pressure: (draw: number) => number,
+  diameter: Float64Array,
+): LnReader {
+  const lnDepth = depth.map(Math.log)
+  const lnFactor = lnDepth.map((ln, i) => Math.log(pressure(i)) + (Math.log(diameter[i]! / 2) + ln) / 2)
+  return (i, lnSinkage, out) => {
+    if (!read(i, lnSinkage - lnDepth[i]!, out)) return false
+    out.lnLoad += lnFactor[i]!
+    return true
+  }
+}
+
+/**
+ * One side of a roller on a law whose parameters are drawn.
+ *
+ *   linear, power             any softness and exponent
+ *   stiffening, logarithmic   any softness and locking depth: D = H, P = p_r/p₁(s/H)
+ *   others                    any softness: they are stretched in depth by `stretch`
+ */
+export function sideMaker(law: PressureLaw, { least, most }: Depths): SideMaker {
+  if (law.kind === 'linear') return powerSide(law.softness, 1)
+  if (law.kind === 'power') return powerSide(law.softness, law.exponent)
+  if (law.kind === 'stiffening' || law.kind === 'logarithmic') {
+    const { softness, lockingDepth } = law
+    const unit = { ...law, softness: softness / lockingDepth, lockingDepth: 1 }
+    const { pressure } = curveOf(unit)
+    const read = sideTable(unit, { least: least / lockingDepth, most: most / lockingDepth })
+    return (columnOf, diameter) => {
+      const s = columnOf('softness', softness)
+      const H = columnOf('lockingDepth', lockingDepth)
+      return similarReader(read, H, i => REFERENCE_PRESSURE / pressure(s[i]! / H[i]!), diameter)
+    }
+  }
+  const read = sideTable(law, { least, most })
+  return (columnOf, diameter) => similarReader(read, columnOf('stretch', 1), () => 1, diameter)
+}
+
+/** Parameters of a law that sideMaker takes drawn. */
+export const similarParameters = (law: PressureLaw): readonly string[] =>
+  law.kind === 'power'
+    ? ['softness', 'exponent']
+    : law.kind === 'stiffening' || law.kind === 'logarithmic'
+      ? ['softness', 'lockingDepth']
+      : ['softness']
