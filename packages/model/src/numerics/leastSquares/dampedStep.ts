@@ -29,11 +29,12 @@ function solveDamped(
   qr: PivotedQr,
   columns: number,
   room: StepRoom,
+  turned: Float64Array,
   extent: Float64Array,
   damping: number,
 ): void {
   const { rows, a, diagonal, pivot } = qr
-  const { s, row, solved, turned } = room
+  const { s, row, solved } = room
   const root = Math.sqrt(damping)
   for (let i = 0; i < columns; i++) {
     for (let j = i; j < columns; j++) s[i * columns + j] = i === j ? diagonal[i]! : a[j * rows + i]!
@@ -128,7 +129,7 @@ export function dampedStep(
 
   for (let turns = 0; turns < TURNS; turns++) {
     if (damping === 0) damping = Math.max(Number.MIN_VALUE, LEAST * high)
-    solveDamped(qr, columns, room, extent, damping)
+    solveDamped(qr, columns, room, turned, extent, damping)
     length = unpivot(qr, columns, room, extent)
     const excess = length - radius
     // without full rank the length may stay below the radius however small the damping
@@ -147,4 +148,20 @@ export function dampedStep(
     if (damping > high) damping = Math.sqrt(Math.max(low, LEAST * high) * high)
   }
   return damping
+}
+
+/**
+ * The step that answers other residuals with the same damping as the step before: fills `room.step` and gives |E z|.
+ * `turned` is Qᵀ of those residuals.
+ */
+export function sameDamping(
+  qr: PivotedQr,
+  columns: number,
+  room: StepRoom,
+  turned: Float64Array,
+  extent: Float64Array,
+  damping: number,
+): number {
+  solveDamped(qr, columns, room, turned, extent, damping)
+  return unpivot(qr, columns, room, extent)
 }

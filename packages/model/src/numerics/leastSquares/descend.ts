@@ -1,3 +1,4 @@
+import { bend } from './bend.ts'
 import { boundedStep, factoriseFree, freeParameters } from './boundedStep.ts'
 import { type Descent, type Place, squares } from './descentRoom.ts'
 import type { Ending } from './endings.ts'
@@ -25,6 +26,11 @@ const GROW = 2
 const HIDDEN = 1e-14
 /** How often a step may be taken on trust, its gain being hidden. */
 const TRUSTED = 12
+/** So many iterations must bring down the sum of squares by this part: other starts are better tried than this one. */
+const PATIENCE = 50
+const WORTH_GOING_ON = 0.01
+/** Unless the slopes promise no more than this part of the residuals: then it is arriving. */
+const STILL_OFF = 0.01
 /** A parameter that would still change by this part of itself has not arrived, however little that gains. */
 const ARRIVED = 1e-2
 /** What counts as arrived when rounding forbids to come closer. */
@@ -114,6 +120,7 @@ export function descend(descent: Descent, start: Float64Array): Descended {
     iterations,
     evaluations,
   })
+  let before = Number.POSITIVE_INFINITY
   if (!Number.isFinite(sum)) return ended('no answer at the start')
   room.scale.fill(0)
 
@@ -136,6 +143,11 @@ export function descend(descent: Descent, start: Float64Array): Descended {
       continue
     }
     if (iterations >= most) return ended('too many iterations')
+    if (iterations % PATIENCE === 0) {
+      if (share > STILL_OFF && sum > (1 - WORTH_GOING_ON) * before)
+        return ended(rank < columns ? 'undetermined' : 'creeping')
+      before = sum
+    }
     iterations++
 
     let clipped = false
@@ -144,6 +156,8 @@ export function descend(descent: Descent, start: Float64Array): Descended {
       const step = boundedStep(descent, place, columns, rank, radius, damping)
       clipped = step.clipped
       damping = step.damping
+      if (damping > 0 && !clipped)
+        evaluations += bend(descent, place, columns, damping, measured(descent, move))
       for (let k = 0; k < size; k++) trial[k] = clamp(p[k]! + move[k]!, k)
       const length = measured(descent, move)
       evaluations++

@@ -24,6 +24,11 @@ export const endings = {
     outcome: 'stopped',
     sentence: 'stopped: no smaller sum of squares could be found, though the slopes promise one',
   },
+  creeping: {
+    outcome: 'stopped',
+    sentence:
+      'stopped: the sum of squares falls by next to nothing from step to step, as on a plateau or where a parameter runs off without end',
+  },
   undetermined: {
     outcome: 'stopped',
     sentence:

@@ -9,7 +9,7 @@ import { search } from './search.ts'
 /** Usual settings: eight digits of each parameter, as many starts as found every certified fit tried. */
 const TOLERANCE = 1e-8
 const RESTARTS = 12
-const MOST = 500
+const MOST = 1000
 const SEED = 1
 
 function problemsOf({

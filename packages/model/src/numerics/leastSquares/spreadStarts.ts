@@ -3,7 +3,7 @@ import type { Random } from '../random.ts'
 /** How many powers of ten the starts are spread over, either way; the rounds take them in turn. */
 const SPREADS = [0.5, 1, 2, 3] as const
 /** One in so many starts tries a parameter with the other sign. */
-const TURNED = 12
+const TURNED = 4
 
 type Region = {
   readonly lower: Float64Array
