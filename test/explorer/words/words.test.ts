@@ -1,15 +1,33 @@
 import { catalogue, cautionWords } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
-import { settables } from '../../../packages/explorer/src/book/index.ts'
-import { cautionSentence, readerFor } from '../../../packages/explorer/src/words/index.ts'
+import { settableNames, settables } from '../../../packages/explorer/src/book/index.ts'
+import { cautionSentence, readerFor, settableWords } from '../../../packages/explorer/src/words/index.ts'
 import { firstBook, everyKind as kinds } from '../entries/firstBook.ts'
 
 const reader = readerFor({ units: 'metric', figureText: 13 })
 const american = readerFor({ units: 'US', figureText: 13 })
 
 describe('the words', () => {
-  it('name everything that can be set', () => {
-    for (const name of Object.keys(settables)) expect(reader.words.settables[name]?.name).toMatch(/\w/)
+  it('name everything that can be set, and what it belongs to', async () => {
+    const { scenario } = await firstBook()
+    for (const name of [...Object.keys(settables), ...settableNames(scenario)]) {
+      const said = settableWords(name, reader.words)
+      expect(said.name).toMatch(/^[A-Z]/)
+      if (name.startsWith('rollers.')) expect(said.note).toMatch(/^peg \d$/)
+      if (name.startsWith('turfs.')) expect(said.note).toBe('chapel green')
+    }
+  })
+
+  it('say which layer of which green a number belongs to', () => {
+    expect(settableWords('turfs.mill green.upper.softness', reader.words)).toEqual({
+      name: 'Softness',
+      note: 'upper layer of mill green',
+    })
+    expect(settableWords('turfs.mill green.law.lower.upper.exponent', reader.words).note).toBe(
+      'upper layer of lower layer of mill green',
+    )
+    expect(settableWords('rollers.peg 3.1.mass', reader.words)).toEqual({ name: 'Mass', note: 'peg 3.1' })
+    expect(settableWords('rearRoller.diameter', reader.words).note).toBe('rear roller')
   })
 
   it('name every option of a choice that is not a reader’s own name', async () => {

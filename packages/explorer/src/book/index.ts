@@ -1,6 +1,16 @@
 export { forget, keep, kept, type Store } from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
 export { type Fields, isRecord } from './fields.ts'
+export {
+  changeRackRoller,
+  fitRoller,
+  fittedName,
+  mapUnits,
+  POSITIONS,
+  type Position,
+  placesOf,
+  rollerIn,
+} from './fittedRollers.ts'
 export { canRedo, canUndo } from './history.ts'
 export {
   type Answer,
@@ -14,7 +24,7 @@ export {
 } from './kind.ts'
 export { readLink, scenarioLink } from './link.ts'
 export { parseBook, readBook } from './parse.ts'
-export { fittedName } from './rollerSettables.ts'
+export { scalesOf } from './scaleSettables.ts'
 export { serialiseBook } from './serialise.ts'
 export {
   bookOf,
@@ -31,7 +41,6 @@ export {
   stepForward,
 } from './session.ts'
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
-export { settable, settables } from './settables.ts'
+export { isThere, setQuantity, settable, settableNames, settables, touching } from './settables.ts'
 export { openShelf, type Shelf } from './shelf.ts'
-export { presentTurf } from './turfSettables.ts'
-export { scalesOf } from './unitSettables.ts'
+export { presentTurf, turfSettableNames } from './turfSettables.ts'

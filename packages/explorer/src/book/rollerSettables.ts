@@ -1,119 +1,216 @@
-import type { Roller, Scenario } from '@swardsink/model'
-import { type ChoiceSettable, moreThanZero, type QuantitySettable } from './settable.ts'
+import type { QuantityName, Roller, Scenario } from '@swardsink/model'
+import {
+  changeFitted,
+  changeRackRoller,
+  fitRoller,
+  fittedName,
+  type Position,
+  rollerIn,
+} from './fittedRollers.ts'
+import {
+  type ChoiceSettable,
+  type Line,
+  notBelowZero,
+  positive,
+  type QuantitySettable,
+  type Refusal,
+  type Settable,
+  whole,
+} from './settable.ts'
 
 type Grooves = Extract<Roller['surface'], { kind: 'grooved' }>
 
 /** A surface to begin with when a smooth roller is given grooves. */
 const FIRST_GROOVES: Grooves = { kind: 'grooved', pitch: 0.012, land: 0.005, depth: 0.006 }
 
-function sameRoller(a: Roller, b: Roller): boolean {
-  return JSON.stringify(a) === JSON.stringify(b)
+/** Where a roller stands: fitted on the unit in hand, or in the rack. */
+type Place = {
+  readonly path: string
+  roller(scenario: Scenario): Roller | null
+  change(scenario: Scenario, change: Partial<Roller>): Scenario
 }
 
-/** The name in the rack of the roller now fitted in front, if it is one of the rack. */
-export function fittedName(scenario: Scenario): string | null {
-  const found = Object.entries(scenario.rollers).find(([, roller]) =>
-    sameRoller(roller, scenario.unit.frontRoller),
-  )
-  return found?.[0] ?? null
+const fittedAt = (position: Position): Place => ({
+  path: position === 'front' ? 'frontRoller' : 'rearRoller',
+  roller: scenario => rollerIn(scenario.unit, position),
+  change: (scenario, change) => changeFitted(scenario, position, change),
+})
+
+const ofRack = (name: string): Place => {
+  const roller = ({ rollers }: Scenario) => (Object.hasOwn(rollers, name) ? (rollers[name] ?? null) : null)
+  return {
+    path: `rollers.${name}`,
+    roller,
+    change(scenario, change) {
+      const now = roller(scenario)
+      return now ? changeRackRoller(scenario, name, { ...now, ...change }) : scenario
+    },
+  }
 }
 
-/** Changes the roller fitted in front, on the unit and, as it is the same roller, in the rack. */
-function changeFrontRoller(scenario: Scenario, change: Partial<Roller>): Scenario {
-  const name = fittedName(scenario)
-  const frontRoller: Roller = { ...scenario.unit.frontRoller, ...change }
-  const rollers = name === null ? scenario.rollers : { ...scenario.rollers, [name]: frontRoller }
-  return { ...scenario, rollers, unit: { ...scenario.unit, frontRoller } }
+type Field = {
+  readonly quantity: QuantityName
+  readonly line: Line
+  readonly plausible?: readonly [number, number]
+  /** Said of a roller that does not mention it. */
+  readonly unsaid?: number
+  readonly refuse: (roller: Roller, value: number) => Refusal | null
 }
 
-function groovesOf(scenario: Scenario): Grooves | null {
-  const { surface } = scenario.unit.frontRoller
+const linear = (low: number, high: number, usual: readonly [number, number]): Line => ({
+  low,
+  high,
+  usual,
+  scale: 'linear',
+})
+
+const fields = {
+  mass: { quantity: 'mass', line: linear(2, 12, [4, 9]), refuse: (_, value) => positive(value) },
+  diameter: {
+    quantity: 'diameter',
+    line: linear(0.04, 0.1, [0.05, 0.076]),
+    refuse: (roller, value) => positive(value) ?? refuseDepth(groovesOf(roller)?.depth ?? 0, value),
+  },
+  length: { quantity: 'length', line: linear(0.3, 0.9, [0.45, 0.76]), refuse: (_, value) => positive(value) },
+  sections: {
+    quantity: 'count',
+    line: linear(1, 10, [1, 3]),
+    unsaid: 1,
+    refuse: (_, value) => whole(value),
+  },
+  buildUp: {
+    quantity: 'height',
+    line: linear(0, 3e-3, [0, 1e-3]),
+    plausible: [0, 5e-3],
+    unsaid: 0,
+    refuse: (_, value) => notBelowZero(value),
+  },
+  runout: {
+    quantity: 'height',
+    line: linear(0, 1e-3, [0, 0.25e-3]),
+    plausible: [0, 2e-3],
+    unsaid: 0,
+    refuse: (_, value) => notBelowZero(value),
+  },
+} as const satisfies Record<string, Field>
+
+const grooveFields = {
+  pitch: {
+    quantity: 'pitch',
+    line: linear(0.004, 0.04, [0.008, 0.032]),
+    refuse: (roller, pitch) => positive(pitch) ?? refuseLand(groovesOf(roller)?.land ?? 0, pitch),
+  },
+  land: {
+    quantity: 'land',
+    line: linear(0.001, 0.02, [0.003, 0.01]),
+    refuse: (roller, land) =>
+      positive(land) ?? refuseLand(land, groovesOf(roller)?.pitch ?? Number.POSITIVE_INFINITY),
+  },
+  depth: {
+    quantity: 'grooveDepth',
+    line: linear(0.001, 0.02, [0.004, 0.01]),
+    refuse: (roller, depth) => positive(depth) ?? refuseDepth(depth, roller.diameter),
+  },
+} as const satisfies Record<string, Field>
+
+export type RollerField = keyof typeof fields | keyof typeof grooveFields
+
+/** The numbers of a roller in the order a reader goes through them. */
+export const ROLLER_FIELDS = [...Object.keys(fields), ...Object.keys(grooveFields)] as readonly RollerField[]
+
+function refuseLand(land: number, pitch: number): Refusal | null {
+  return land < pitch ? null : { reason: 'land against pitch', land, pitch }
+}
+
+function refuseDepth(depth: number, diameter: number): Refusal | null {
+  return depth < diameter / 2 ? null : { reason: 'groove deeper than the roller', depth, diameter }
+}
+
+function groovesOf({ surface }: Roller): Grooves | null {
   return surface.kind === 'grooved' ? surface : null
 }
 
-function changeGrooves(scenario: Scenario, change: Partial<Grooves>): Scenario {
-  const grooves = groovesOf(scenario)
-  return grooves ? changeFrontRoller(scenario, { surface: { ...grooves, ...change } }) : scenario
+function numberOf(place: Place, name: RollerField): QuantitySettable {
+  const isGroove = Object.hasOwn(grooveFields, name)
+  const all: Readonly<Record<string, Field>> = { ...fields, ...grooveFields }
+  const { refuse, unsaid, ...shown } = all[name] as Field
+  const read = (roller: Roller | null): number | null => {
+    if (!roller) return null
+    const part: Readonly<Record<string, unknown>> | null = isGroove ? groovesOf(roller) : roller
+    const value = part?.[name]
+    return typeof value === 'number' ? value : part ? (unsaid ?? null) : null
+  }
+  return {
+    kind: 'quantity',
+    name: `${place.path}.${name}`,
+    ...shown,
+    value: scenario => read(place.roller(scenario)),
+    set(scenario, value) {
+      const roller = place.roller(scenario)
+      const grooves = roller && groovesOf(roller)
+      if (!isGroove) return place.change(scenario, { [name]: value })
+      return grooves ? place.change(scenario, { surface: { ...grooves, [name]: value } }) : scenario
+    },
+    refuse(scenario, value) {
+      const roller = place.roller(scenario)
+      return roller ? refuse(roller, value) : null
+    },
+  }
 }
 
-export const frontMass: QuantitySettable = {
-  kind: 'quantity',
-  name: 'frontRoller.mass',
-  quantity: 'mass',
-  line: { low: 2, high: 12, usual: [4, 9], scale: 'linear' },
-  value: scenario => scenario.unit.frontRoller.mass,
-  set: (scenario, mass) => changeFrontRoller(scenario, { mass }),
-  refuse: moreThanZero,
+function surfaceOf(place: Place): ChoiceSettable {
+  return {
+    kind: 'choice',
+    name: `${place.path}.surface`,
+    options: scenario => (place.roller(scenario) ? ['smooth', 'grooved'] : []),
+    value: scenario => place.roller(scenario)?.surface.kind ?? '',
+    set(scenario, option) {
+      const roller = place.roller(scenario)
+      if (!roller) return scenario
+      const grooves = groovesOf(roller) ?? fitting(FIRST_GROOVES, roller)
+      return place.change(scenario, { surface: option === 'grooved' ? grooves : { kind: 'smooth' } })
+    },
+  }
 }
 
-export const frontDiameter: QuantitySettable = {
-  kind: 'quantity',
-  name: 'frontRoller.diameter',
-  quantity: 'diameter',
-  line: { low: 0.04, high: 0.1, usual: [0.05, 0.076], scale: 'linear' },
-  value: scenario => scenario.unit.frontRoller.diameter,
-  set: (scenario, diameter) => changeFrontRoller(scenario, { diameter }),
-  refuse: moreThanZero,
+/** Grooves to begin with that a small roller can have. */
+function fitting(grooves: Grooves, { diameter }: Roller): Grooves {
+  const quarter = diameter / 4
+  return grooves.depth <= quarter ? grooves : { ...grooves, depth: quarter }
 }
 
-export const groovePitch: QuantitySettable = {
-  kind: 'quantity',
-  name: 'frontRoller.pitch',
-  quantity: 'pitch',
-  line: { low: 0.004, high: 0.04, usual: [0.008, 0.032], scale: 'linear' },
-  value: scenario => groovesOf(scenario)?.pitch ?? null,
-  set: (scenario, pitch) => changeGrooves(scenario, { pitch }),
-  refuse(scenario, pitch) {
-    const land = groovesOf(scenario)?.land ?? 0
-    return (
-      moreThanZero(scenario, pitch) ?? (land < pitch ? null : { reason: 'land against pitch', land, pitch })
-    )
-  },
+const settablesAt = (place: Place): readonly Settable[] => [
+  ...ROLLER_FIELDS.map(name => numberOf(place, name)),
+  surfaceOf(place),
+]
+
+function choiceOf(position: Position): ChoiceSettable {
+  return {
+    kind: 'choice',
+    name: fittedAt(position).path,
+    options: scenario => Object.keys(scenario.rollers),
+    value: scenario => fittedName(scenario, position) ?? '',
+    set: (scenario, option) => fitRoller(scenario, position, option),
+  }
 }
 
-export const grooveLand: QuantitySettable = {
-  kind: 'quantity',
-  name: 'frontRoller.land',
-  quantity: 'land',
-  line: { low: 0.001, high: 0.02, usual: [0.003, 0.01], scale: 'linear' },
-  value: scenario => groovesOf(scenario)?.land ?? null,
-  set: (scenario, land) => changeGrooves(scenario, { land }),
-  refuse(scenario, land) {
-    const pitch = groovesOf(scenario)?.pitch ?? Number.POSITIVE_INFINITY
-    return (
-      moreThanZero(scenario, land) ?? (land < pitch ? null : { reason: 'land against pitch', land, pitch })
-    )
-  },
+export const fittedSettables: readonly Settable[] = [
+  ...settablesAt(fittedAt('front')),
+  choiceOf('front'),
+  ...settablesAt(fittedAt('rear')),
+  choiceOf('rear'),
+]
+
+/** What can be set of one roller of the rack. */
+export function rackSettable(name: string): Settable | undefined {
+  const dot = name.lastIndexOf('.')
+  const field = name.slice(dot + 1)
+  const place = ofRack(name.slice('rollers.'.length, Math.max(dot, 'rollers.'.length)))
+  if (!name.startsWith('rollers.') || dot <= 'rollers'.length) return undefined
+  if (field === 'surface') return surfaceOf(place)
+  const known = ROLLER_FIELDS.find(one => one === field)
+  return known && numberOf(place, known)
 }
 
-export const grooveDepth: QuantitySettable = {
-  kind: 'quantity',
-  name: 'frontRoller.depth',
-  quantity: 'grooveDepth',
-  line: { low: 0.001, high: 0.02, usual: [0.004, 0.01], scale: 'linear' },
-  value: scenario => groovesOf(scenario)?.depth ?? null,
-  set: (scenario, depth) => changeGrooves(scenario, { depth }),
-  refuse: moreThanZero,
-}
-
-export const frontSurface: ChoiceSettable = {
-  kind: 'choice',
-  name: 'frontRoller.surface',
-  options: () => ['smooth', 'grooved'],
-  value: scenario => scenario.unit.frontRoller.surface.kind,
-  set: (scenario, option) =>
-    changeFrontRoller(scenario, {
-      surface: option === 'grooved' ? (groovesOf(scenario) ?? FIRST_GROOVES) : { kind: 'smooth' },
-    }),
-}
-
-export const fittedRoller: ChoiceSettable = {
-  kind: 'choice',
-  name: 'frontRoller',
-  options: scenario => Object.keys(scenario.rollers),
-  value: scenario => fittedName(scenario) ?? '',
-  set(scenario, option) {
-    const frontRoller = scenario.rollers[option]
-    return frontRoller ? { ...scenario, unit: { ...scenario.unit, frontRoller } } : scenario
-  },
-}
+export const rackNames = ({ rollers }: Scenario): readonly string[] =>
+  Object.keys(rollers).flatMap(roller => settablesAt(ofRack(roller)).map(({ name }) => name))

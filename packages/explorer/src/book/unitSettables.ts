@@ -1,132 +1,170 @@
-import { GRAVITY, levelLoads, type Scenario, type Unit, unitFromScales } from '@swardsink/model'
-import { type ChoiceSettable, moreThanZero, type QuantitySettable, type Refusal } from './settable.ts'
+import { type Scenario, type Unit, unitsOf, withUnitInHand } from '@swardsink/model'
+import { lineOf } from './lineOf.ts'
+import {
+  anything,
+  type ChoiceSettable,
+  moreThanZero,
+  notNegative,
+  type QuantitySettable,
+  type Refusal,
+  type Settable,
+  whole,
+} from './settable.ts'
 
-/** Speed to begin with when a standing unit is set to mow: a walking pace. */
-const FIRST_SPEED = 1.2
+type Rest = Pick<QuantitySettable, 'quantity'> &
+  Partial<Pick<QuantitySettable, 'line' | 'refuse' | 'plausible'>>
 
-type Scales = { readonly total: number; readonly front: number }
-
-/** What the scales would read with the unit level on them. */
-export function scalesOf(unit: Unit): Scales {
-  const { front, rear } = levelLoads(unit)
-  return { total: (front + rear) / GRAVITY, front: front / GRAVITY }
-}
-
-/** The unit whose body answers these readings, with the loads it carries still on it. */
-function fromScales(unit: Unit, scales: Scales): Unit {
-  const { loads: _, ...bare } = unit
-  const [laden, unladen] = [scalesOf(unit), scalesOf(bare)]
-  const { wheelbase, edge, benchHeight } = unit
-  const weighed = unitFromScales({
-    total: scales.total - (laden.total - unladen.total),
-    front: scales.front - (laden.front - unladen.front),
-    rollers: { front: unit.frontRoller, rear: unit.rearRoller },
-    wheelbase,
-    edge,
-    benchHeight,
-  })
-  return { ...unit, body: { ...unit.body, ...weighed.body } }
-}
-
-function refuseScales(unit: Unit, scales: Scales): Refusal | null {
-  const { frontRoller, rearRoller } = unit
-  const rear = scales.total - scales.front
-  if (scales.front < frontRoller.mass)
-    return {
-      reason: 'roller heavier than its reading',
-      where: 'front',
-      reading: scales.front,
-      roller: frontRoller.mass,
-    }
-  if (rear < rearRoller.mass)
-    return {
-      reason: 'roller heavier than its reading',
-      where: 'rear',
-      reading: rear,
-      roller: rearRoller.mass,
-    }
-  return null
-}
-
-function scaleSettable(which: keyof Scales, line: QuantitySettable['line']): QuantitySettable {
-  return {
-    kind: 'quantity',
-    name: `scales.${which}`,
-    quantity: 'mass',
-    line,
-    value: scenario => scalesOf(scenario.unit)[which],
-    set(scenario, reading) {
-      const scales = { ...scalesOf(scenario.unit), [which]: reading }
-      return { ...scenario, unit: fromScales(scenario.unit, scales) }
-    },
-    refuse: (scenario, reading) =>
-      moreThanZero(scenario, reading) ??
-      refuseScales(scenario.unit, { ...scalesOf(scenario.unit), [which]: reading }),
-  }
-}
-
-export const scalesTotal = scaleSettable('total', { low: 15, high: 60, usual: [22, 45], scale: 'linear' })
-export const scalesFront = scaleSettable('front', { low: 6, high: 40, usual: [10, 25], scale: 'linear' })
-
-function unitSettable(
-  which: 'benchHeight' | 'wheelbase' | 'edge',
-  rest: Pick<QuantitySettable, 'quantity' | 'line' | 'refuse'>,
+/** A number of the unit in hand. One that may be left open is not known until it is set. */
+function numberOf(
+  name: string,
+  rest: Rest,
+  at: {
+    readonly read: (unit: Unit) => number | null
+    readonly write: (unit: Unit, value: number) => Unit
+    readonly clear?: (unit: Unit) => Unit
+  },
 ): QuantitySettable {
+  const { clear } = at
   return {
     kind: 'quantity',
-    name: `unit.${which}`,
+    name,
+    line: lineOf(rest.quantity),
+    refuse: anything,
     ...rest,
-    value: scenario => scenario.unit[which],
-    set: (scenario, value) => ({ ...scenario, unit: { ...scenario.unit, [which]: value } }),
+    value: scenario => at.read(scenario.unit),
+    set: (scenario, value) => ({ ...scenario, unit: at.write(scenario.unit, value) }),
+    ...(clear
+      ? {
+          isOpen: () => true,
+          unset: (scenario: Scenario) => ({ ...scenario, unit: clear(scenario.unit) }),
+        }
+      : {}),
   }
 }
+
+type Size = 'benchHeight' | 'wheelbase' | 'edge' | 'slopeAlong' | 'slopeAcross' | 'hitchHeight' | 'edgeLength'
+
+const size = (which: Size, rest: Rest, unsaid: number | null | undefined = undefined): QuantitySettable =>
+  numberOf(`unit.${which}`, rest, {
+    read: unit => unit[which] ?? unsaid ?? null,
+    write: (unit, value) => ({ ...unit, [which]: value }),
+    ...(unsaid === null
+      ? {
+          clear(unit: Unit): Unit {
+            const { [which]: _, ...others } = unit
+            return others as Unit
+          },
+        }
+      : {}),
+  })
 
 function refuseEdge({ edge, wheelbase }: { edge: number; wheelbase: number }): Refusal | null {
   return edge > 0 && edge < wheelbase ? null : { reason: 'edge outside the wheelbase', edge, wheelbase }
 }
 
-export const benchHeight = unitSettable('benchHeight', {
-  quantity: 'height',
-  line: { low: 2e-3, high: 12e-3, usual: [2.5e-3, 8e-3], scale: 'linear' },
-  refuse: moreThanZero,
-})
+const sizes: readonly QuantitySettable[] = [
+  size('benchHeight', {
+    quantity: 'height',
+    line: { low: 2e-3, high: 12e-3, usual: [2.5e-3, 8e-3], scale: 'linear' },
+    refuse: moreThanZero,
+  }),
+  size('wheelbase', {
+    quantity: 'wheelbase',
+    line: { low: 0.12, high: 0.32, usual: [0.16, 0.26], scale: 'linear' },
+    refuse: (scenario, value) =>
+      moreThanZero(scenario, value) ?? refuseEdge({ edge: scenario.unit.edge, wheelbase: value }),
+  }),
+  size('edge', {
+    quantity: 'wheelbase',
+    line: { low: 0.02, high: 0.3, usual: [0.08, 0.15], scale: 'linear' },
+    plausible: [0.02, 0.45],
+    refuse: (scenario, value) => refuseEdge({ edge: value, wheelbase: scenario.unit.wheelbase }),
+  }),
+  size('slopeAlong', { quantity: 'angle', line: slopes() }, 0),
+  size('slopeAcross', { quantity: 'angle', line: slopes() }, 0),
+  size('hitchHeight', { quantity: 'place', refuse: notNegative, plausible: [0, 1] }, null),
+  size(
+    'edgeLength',
+    {
+      quantity: 'length',
+      line: { low: 0.3, high: 0.9, usual: [0.45, 0.76], scale: 'linear' },
+      refuse: moreThanZero,
+    },
+    null,
+  ),
+]
 
-export const wheelbase = unitSettable('wheelbase', {
-  quantity: 'wheelbase',
-  line: { low: 0.12, high: 0.32, usual: [0.16, 0.26], scale: 'linear' },
-  refuse: (scenario, value) =>
-    moreThanZero(scenario, value) ?? refuseEdge({ edge: scenario.unit.edge, wheelbase: value }),
-})
+function slopes(): QuantitySettable['line'] {
+  const [steep, usual] = [0.35, 0.1]
+  return { low: -steep, high: steep, usual: [-usual, usual], scale: 'linear' }
+}
 
-export const edge = unitSettable('edge', {
-  quantity: 'wheelbase',
-  line: { low: 0.02, high: 0.3, usual: [0.08, 0.15], scale: 'linear' },
-  refuse: (scenario, value) => refuseEdge({ edge: value, wheelbase: scenario.unit.wheelbase }),
-})
+type BodySize = keyof Unit['body'] & ('mass' | 'at' | 'height' | 'offset')
 
-export const condition: ChoiceSettable = {
+const ofBody = (which: BodySize, rest: Rest, unsaid: number | null | undefined = undefined) =>
+  numberOf(`body.${which}`, rest, {
+    read: ({ body }) => body[which] ?? unsaid ?? null,
+    write: (unit, value) => ({ ...unit, body: { ...unit.body, [which]: value } }),
+    ...(unsaid === null
+      ? {
+          clear(unit: Unit): Unit {
+            const { [which]: _, ...others } = unit.body
+            return { ...unit, body: others as Unit['body'] }
+          },
+        }
+      : {}),
+  })
+
+const body: readonly QuantitySettable[] = [
+  ofBody('mass', {
+    quantity: 'mass',
+    line: { low: 5, high: 50, usual: [12, 32], scale: 'linear' },
+    refuse: notNegative,
+  }),
+  ofBody('at', { quantity: 'place', line: { low: 0, high: 0.3, usual: [0.06, 0.15], scale: 'linear' } }),
+  ofBody(
+    'height',
+    { quantity: 'place', line: { low: 0, high: 0.25, usual: [0.05, 0.15], scale: 'linear' } },
+    null,
+  ),
+  ofBody(
+    'offset',
+    { quantity: 'place', line: { low: -0.1, high: 0.1, usual: [-0.03, 0.03], scale: 'linear' } },
+    0,
+  ),
+]
+
+/** To begin with when a cylinder is first told of: the other number then stands beside it to be put right. */
+const FIRST_CYLINDER: NonNullable<Unit['cylinder']> = { blades: 9, turnsPerSecond: 25 }
+
+const ofCylinder = (which: keyof typeof FIRST_CYLINDER, rest: Rest) =>
+  numberOf(`cylinder.${which}`, rest, {
+    read: ({ cylinder }) => cylinder?.[which] ?? null,
+    write: (unit, value) => ({ ...unit, cylinder: { ...(unit.cylinder ?? FIRST_CYLINDER), [which]: value } }),
+    clear: ({ cylinder: _, ...unit }) => unit,
+  })
+
+const cylinder: readonly QuantitySettable[] = [
+  ofCylinder('blades', {
+    quantity: 'count',
+    line: { low: 3, high: 15, usual: [7, 11], scale: 'linear' },
+    refuse: (_, value) => whole(value),
+  }),
+  ofCylinder('turnsPerSecond', {
+    quantity: 'turning',
+    line: { low: 8, high: 45, usual: [13, 37], scale: 'linear' },
+    refuse: moreThanZero,
+  }),
+]
+
+const unitChoice: ChoiceSettable = {
   kind: 'choice',
-  name: 'condition',
-  options: () => ['standing', 'mowing'],
-  value: scenario => scenario.condition.kind,
-  set(scenario: Scenario, option: string): Scenario {
-    if (option === scenario.condition.kind) return scenario
-    return {
-      ...scenario,
-      condition: option === 'mowing' ? { kind: 'mowing', speed: FIRST_SPEED } : { kind: 'standing' },
-    }
-  },
+  name: 'unit',
+  options: scenario => Object.keys(unitsOf(scenario)),
+  value: scenario => scenario.unitName ?? '',
+  set: (scenario, name) =>
+    Object.hasOwn(unitsOf(scenario), name) ? withUnitInHand(scenario, name) : scenario,
 }
 
-export const speed: QuantitySettable = {
-  kind: 'quantity',
-  name: 'condition.speed',
-  quantity: 'speed',
-  line: { low: 0.2, high: 4, usual: [0.8, 2.5], scale: 'linear' },
-  value: scenario => (scenario.condition.kind === 'mowing' ? scenario.condition.speed : null),
-  set: (scenario, value) =>
-    scenario.condition.kind === 'mowing'
-      ? { ...scenario, condition: { ...scenario.condition, speed: value } }
-      : scenario,
-  refuse: moreThanZero,
-}
+/** What can be set of the unit in hand besides its rollers and what it carries. */
+export const unitSettables: readonly Settable[] = [...sizes, ...body, ...cylinder, unitChoice]

@@ -3,7 +3,7 @@ import { css, html, LitElement } from 'lit'
 import { live } from 'lit/directives/live.js'
 import type { ChoiceSettable } from '../book/index.ts'
 import { sharedStyles } from '../look/index.ts'
-import type { Reader } from '../words/index.ts'
+import { type Reader, settableWords } from '../words/index.ts'
 import { announce } from './announce.ts'
 
 /** One of a few, as native radio buttons in a row. The wedge marks the present one. */
@@ -29,6 +29,9 @@ export class ChoiceSetting extends LitElement {
         margin: 0;
         padding: 0;
         font-size: var(--t-note);
+      }
+      .note {
+        display: block;
       }
       legend {
         float: left;
@@ -82,10 +85,11 @@ export class ChoiceSetting extends LitElement {
 
   override render() {
     const { of, reader, scenario } = this
-    const { settables, options } = reader.words
+    const { options } = reader.words
     const present = of.value(scenario)
+    const said = settableWords(of.name, reader.words)
     return html`<fieldset>
-      <legend>${settables[of.name]?.name ?? of.name}</legend>
+      <legend>${said.name}${said.note ? html`<span class="note">${said.note}</span>` : ''}</legend>
       ${of.options(scenario).map(
         option => html`<label>
           <input

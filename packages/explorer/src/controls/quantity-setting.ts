@@ -1,12 +1,12 @@
-import { displayUnit, fromDisplay, type Scenario } from '@swardsink/model'
+import { catalogue, displayUnit, type Scenario } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
 import type { Held, QuantitySettable } from '../book/index.ts'
 import { settingParts } from '../figures/index.ts'
 import { rangeStyles, sharedStyles } from '../look/index.ts'
-import type { Reader } from '../words/index.ts'
+import { type Reader, settableWords } from '../words/index.ts'
 import { announce } from './announce.ts'
-import { isUnfinished, readNumber } from './readNumber.ts'
+import { isUnfinished, readTyped } from './readTyped.ts'
 import { refusalSentence } from './refusalSentence.ts'
 import { printed, stepped } from './stepping.ts'
 import './graduated-line.ts'
@@ -90,10 +90,13 @@ export class QuantitySetting extends LitElement {
   override render() {
     const { of, reader, held } = this
     const value = of.value(this.scenario)
-    if (value === null) return nothing
+    if (value === null && !of.isOpen?.(this.scenario)) return nothing
     const { words, format, units } = reader
-    const said = words.settables[of.name] ?? { name: of.name, note: '' }
-    const text = this.typing ?? held?.text ?? format(value, of.quantity, { unit: false })
+    const said = settableWords(of.name, words)
+    const shown = value === null ? '' : format(value, of.quantity, { unit: false })
+    const text = this.typing ?? held?.text ?? shown
+    const unlikely = held || value === null ? null : this.unlikely(value)
+    const told = ['unit', said.note && 'note', held && 'wrong', unlikely && 'unlikely'].filter(Boolean)
     return html`
       <div class="head">
 <span class="name">
@@ -108,7 +111,8 @@ export class QuantitySetting extends LitElement {
             autocomplete="off"
             .value=${live(text)}
             aria-invalid=${held ? 'true' : 'false'}
-            aria-describedby=${['unit', ...(said.note ? ['note'] : []), ...(held ? ['wrong'] : [])].join(' ')}
+            placeholder=${value === null ? words.control.notKnown : nothing}
+            aria-describedby=${told.join(' ')}
             @input=${this.typed}
             @change=${this.left}
             @blur=${this.left}
@@ -118,11 +122,22 @@ export class QuantitySetting extends LitElement {
         </span>
       </div>
       <div class="line">
-        ${this.range(value, said.name)}
+        ${value === null ? nothing : this.range(value, said.name)}
         <graduated-line .line=${of.line} .quantity=${of.quantity} .reader=${reader}></graduated-line>
       </div>
-      <div role="status">${held ? html`<p class="caution" id="wrong">${refusalSentence(held.refusal, reader)}</p>` : nothing}</div>
+      <div role="status">${held ? html`<p class="caution" id="wrong">${refusalSentence(held.refusal, reader)}</p>` : nothing}
+        ${unlikely ? html`<p class="caution" id="unlikely">${unlikely}</p>` : nothing}</div>
     `
+  }
+
+  /** A value that no unit is likely to have is taken, and asked about. */
+  private unlikely(value: number): string | null {
+    const { of, reader } = this
+    const { format, words } = reader
+    const [low, high] = of.plausible ?? [catalogue[of.quantity].low, catalogue[of.quantity].high]
+    if (value >= low && value <= high) return null
+    const say = (one: number) => format(one, of.quantity)
+    return words.control.unlikely({ value: say(value), low: say(low), high: say(high) })
   }
 
   private range(value: number, name: string) {
@@ -161,19 +176,27 @@ export class QuantitySetting extends LitElement {
   private typed(event: Event): void {
     const text = (event.currentTarget as HTMLInputElement).value
     this.typing = text
-    if (!isUnfinished(text)) this.takeText(text)
+    if (!isUnfinished(text, this.shown)) this.takeText(text)
+  }
+
+  private get shown() {
+    return { quantity: this.of.quantity, units: this.reader.units }
   }
 
   private takeText(text: string): void {
-    const { quantity } = this.of
-    const { units } = this.reader
-    const shown = readNumber(text, displayUnit(quantity, units))
-    this.enter(shown === null ? null : fromDisplay(shown, quantity, units), text)
+    const { of, scenario } = this
+    // an emptied field says that the number is not known, where that may be
+    if (text.trim() === '' && of.unset && of.isOpen?.(scenario)) {
+      if (of.value(scenario) === null && !this.held) return
+      announce(this, 'replace', { scenario: of.unset(scenario), gesture: of.name })
+      return
+    }
+    this.enter(readTyped(text, this.shown), text)
   }
 
   private left(): void {
     const text = this.typing
-    if (text !== null && isUnfinished(text)) this.takeText(text)
+    if (text !== null && isUnfinished(text, this.shown)) this.takeText(text)
     this.typing = null
     this.letGo()
   }

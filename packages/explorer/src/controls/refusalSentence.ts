@@ -8,6 +8,26 @@ export function refusalSentence(refusal: Refusal, { words, format }: Reader): st
   switch (refusal.reason) {
     case 'not a number':
       return refusals.notANumber(refusal.text)
+    case 'whole number':
+      return refusals.wholeNumber
+    case 'a share':
+      return refusals.aShare
+    case 'groove deeper than the roller':
+      return refusals.grooveTooDeep({
+        depth: format(refusal.depth, 'grooveDepth'),
+        diameter: format(refusal.diameter, 'diameter'),
+      })
+    case 'lasting against rebound':
+      return refusals.lastingAgainstRebound({
+        lasting: format(refusal.lasting, 'ratio'),
+        rebound: format(refusal.rebound, 'ratio'),
+      })
+    case 'rollers touch':
+      return refusals.rollersTouch({
+        front: format(refusal.front, 'diameter'),
+        rear: format(refusal.rear, 'diameter'),
+        wheelbase: format(refusal.wheelbase, 'wheelbase'),
+      })
     case 'more than zero':
       return refusals.moreThanZero
     case 'not negative':

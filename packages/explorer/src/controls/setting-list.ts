@@ -1,6 +1,6 @@
 import type { Scenario } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
-import { type Held, settable } from '../book/index.ts'
+import { type Held, isThere, settable } from '../book/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import './choice-setting.ts'
@@ -51,7 +51,7 @@ export class SettingList extends LitElement {
   override render() {
     return this.names.map(name => {
       const of = settable(name)
-      if (!of || (of.kind === 'quantity' && of.value(this.scenario) === null)) return nothing
+      if (!of || !isThere(of, this.scenario)) return nothing
       return html`<div class="setting">${
         of.kind === 'quantity'
           ? html`<quantity-setting

@@ -3,33 +3,99 @@ import type { Values } from './speaking.ts'
 export const settables = {
   'frontRoller.mass': { name: 'Mass of the front roller', note: '' },
   'frontRoller.diameter': { name: 'Diameter', note: 'over the lands' },
+  'frontRoller.length': { name: 'Length of the face', note: '' },
+  'frontRoller.sections': { name: 'Free sections', note: 'parts that turn on their own' },
+  'frontRoller.buildUp': { name: 'Build-up', note: 'what sticks to the face, radial' },
+  'frontRoller.runout': { name: 'Runout', note: 'radial, to either side' },
   'frontRoller.surface': { name: 'Surface', note: '' },
   'frontRoller.pitch': { name: 'Pitch', note: 'land and gap together' },
   'frontRoller.land': { name: 'Land', note: 'width that touches first' },
   'frontRoller.depth': { name: 'Depth of the grooves', note: '' },
   frontRoller: { name: 'Fitted in front', note: '' },
+  'rearRoller.mass': { name: 'Mass of the rear roller', note: '' },
+  rearRoller: { name: 'Fitted behind', note: '' },
   'turf.softness': { name: 'Softness of the turf', note: 'how far a wide plate sinks at 10 kPa' },
   'turf.lockingDepth': { name: 'Locking depth', note: 'where no pressure sinks it further' },
   'turf.spread': { name: 'Spread', note: 'how far it carries past an edge' },
+  'turf.exponent': { name: 'Exponent', note: 'below 1: softer the deeper' },
+  'turf.rebound': { name: 'Rebound', note: 'part of the sinkage that is back at once' },
+  'turf.lasting': { name: 'Lasting', note: 'part that stays for good' },
+  'turf.recoveryTime': { name: 'Recovery time', note: 'of what comes back slowly' },
+  'turf.thickness': { name: 'Thickness of the soft layer', note: 'for cautions only' },
   turf: { name: 'Green', note: '' },
   'scales.total': { name: 'Whole unit on the scales', note: '' },
   'scales.front': { name: 'Front roller on the scales', note: 'rear roller on a block of equal height' },
+  'scales.rear': { name: 'Rear roller on the scales', note: 'front roller on a block of equal height' },
   'unit.benchHeight': { name: 'Bench height', note: '' },
   'unit.wheelbase': { name: 'Rear axis behind front', note: '' },
   'unit.edge': { name: 'Edge behind front axis', note: '' },
+  'unit.slopeAlong': { name: 'Slope along', note: 'positive: the front is higher' },
+  'unit.slopeAcross': { name: 'Slope across', note: 'positive: the right side is lower' },
+  'unit.hitchHeight': { name: 'Height of the pull', note: 'above the bench line; unless known, at the axes' },
+  'unit.edgeLength': { name: 'Length of the edge', note: 'unless given, that of the front roller' },
+  'body.mass': { name: 'Mass of the body', note: 'without its rollers' },
+  'body.at': { name: 'Its weight acts', note: 'behind the front axis' },
+  'body.height': { name: 'Height of its centre of gravity', note: 'above the bench line' },
+  'body.offset': { name: 'To the right of the middle', note: '' },
+  'cylinder.blades': { name: 'Blades of the cylinder', note: '' },
+  'cylinder.turnsPerSecond': { name: 'Cylinder turns', note: '' },
+  unit: { name: 'Unit in hand', note: '' },
   condition: { name: 'The unit is', note: '' },
   'condition.speed': { name: 'Speed', note: '' },
+  'condition.recovery': { name: 'Turf not yet back at the edge', note: '' },
+  effectiveHeight: { name: 'Height wanted', note: 'unless given, the one cut now' },
 } as Readonly<Record<string, { readonly name: string; readonly note: string }>>
+
+/** The same numbers of a thing that is named beside them. */
+export const parts = {
+  mass: 'Mass',
+  diameter: 'Diameter',
+  length: 'Length of the face',
+  sections: 'Free sections',
+  buildUp: 'Build-up',
+  runout: 'Runout',
+  surface: 'Surface',
+  pitch: 'Pitch',
+  land: 'Land',
+  depth: 'Depth of the grooves',
+  softness: 'Softness',
+  lockingDepth: 'Locking depth',
+  exponent: 'Exponent',
+  spread: 'Spread',
+  rebound: 'Rebound',
+  lasting: 'Lasting',
+  recoveryTime: 'Recovery time',
+  thickness: 'Thickness of the soft layer',
+  down: 'Presses down',
+  forward: 'Pushes forward',
+  at: 'Behind the front axis',
+  height: 'Above the bench line',
+  offset: 'To the right of the middle',
+} as Readonly<Record<string, string>>
+
+/** Laws inside a law. */
+export const layers = { upper: 'upper layer', lower: 'lower layer' } as Readonly<Record<string, string>>
+
+/** What a number belongs to, where its name alone does not say so. */
+export const belonging = {
+  rear: 'rear roller',
+  layer: ({ layer, of }: Values<'layer' | 'of'>) => (of === '' ? layer : `${layer} of ${of}`),
+}
 
 export const options = {
   smooth: 'smooth',
   grooved: 'grooved',
   standing: 'standing',
   mowing: 'mowing',
+  counted: 'counts',
+  'left out': 'is left out',
 } as Readonly<Record<string, string>>
 
 export const control = {
   line: (name: string) => `${name}, on the line`,
+  notKnown: 'not known',
+  unlikely: ({ value, low, high }: Values<'value' | 'low' | 'high'>) =>
+    `${value} is taken as typed, but ${low} to ${high} is usual. Is it meant in another unit?`,
 }
 
 export const tableEditor = {
@@ -52,9 +118,17 @@ export const tableEditor = {
 
 export const refusals = {
   notANumber: (text: string) =>
-    text === '' ? 'A number belongs here.' : `“${text}” is no number: digits, and a point or a comma.`,
+    text === '' ? 'A number belongs here.' : `“${text}” is no number: digits with a point or a comma, and a unit if you like.`,
   moreThanZero: 'This must be more than 0.',
   notNegative: 'This cannot be less than 0.',
+  wholeNumber: 'A whole number belongs here, 1 or more.',
+  aShare: 'This is a part of the whole: 0 to 1.',
+  grooveTooDeep: ({ depth, diameter }: Values<'depth' | 'diameter'>) =>
+    `Grooves ${depth} deep leave nothing of a roller of ${diameter}: they must be less than half of it.`,
+  lastingAgainstRebound: ({ lasting, rebound }: Values<'lasting' | 'rebound'>) =>
+    `Of what the roller sinks, ${rebound} is back at once: ${lasting} more cannot stay for good.`,
+  rollersTouch: ({ front, rear, wheelbase }: Values<'front' | 'rear' | 'wheelbase'>) =>
+    `Rollers of ${front} and ${rear} would touch: their axes are only ${wheelbase} apart.`,
   landAgainstPitch: ({ land, pitch }: Values<'land' | 'pitch'>) =>
     `A land of ${land} leaves no gap in a pitch of ${pitch}: the land must be narrower.`,
   lockingAgainstSoftness: ({ lockingDepth, softness }: Values<'lockingDepth' | 'softness'>) =>

@@ -1,5 +1,5 @@
 import { cautions, places } from './cautions.ts'
-import { control, options, refusals, settables, tableEditor } from './controls.ts'
+import { belonging, control, layers, options, parts, refusals, settables, tableEditor } from './controls.ts'
 import { curves, curvesFigure, curvesWorkings } from './curves.ts'
 import { editing } from './editing.ts'
 import { entry } from './entry.ts'
@@ -11,6 +11,7 @@ import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
 import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
+import { headland, headlandFigure, headlandSettables, headlandWorkings } from './headland.ts'
 import { setting } from './setting.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
@@ -29,7 +30,10 @@ export const english = {
   editing,
   files,
   kinds,
-  settables,
+  settables: { ...settables, ...headlandSettables },
+  parts,
+  layers,
+  belonging,
   options,
   control,
   tableEditor,
@@ -42,12 +46,13 @@ export const english = {
   map,
   rack,
   setting,
+  headland,
   curves,
   section,
   text,
   formula,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
-  workings: {
+  workings: { ...headlandWorkings,
     ...curvesWorkings,
     ...sectionWorkings,
     ...sideViewWorkings,
@@ -55,7 +60,7 @@ export const english = {
     ...rackWorkings,
   } as Readonly<Record<string, string>>,
   /** What the figures say inside themselves. */
-  figures: {
+  figures: { headland: headlandFigure,
     curves: curvesFigure,
     section: sectionFigure,
     rack: rackFigure,
