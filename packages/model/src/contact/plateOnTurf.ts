@@ -1,3 +1,4 @@
+import { besselRatio } from '../numerics/index.ts'
 import type { Metres, Newtons, NewtonsPerMetre } from '../quantities/index.ts'
 import { type Curve, curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { matAroundPlate } from './roundPlate.ts'
@@ -5,20 +6,44 @@ import { matAroundPlate } from './roundPlate.ts'
 /** A rigid flat foot: of a gauge, or of a plate test. */
 export type Plate = { readonly diameter: Metres } | { readonly width: Metres; readonly length: Metres }
 
-type Edge = { readonly force: number; readonly slope: number }
+/** Line force along the edge, how it grows with the sinkage, and with the logarithm of the shear. */
+type Edge = { readonly force: number; readonly slope: number; readonly byShear: number }
 
-const NO_EDGE: Edge = { force: 0, slope: 0 }
+const NO_EDGE: Edge = { force: 0, slope: 0, byShear: 0 }
 
-/** Line force along the edge, and how it grows with the sinkage; undefined when no mat is found. */
-function edgeOf(plate: Plate, curve: Curve, shear: number, sinkage: number): Edge | undefined {
-  if (shear === 0) return NO_EDGE
-  if ('diameter' in plate) {
-    const radius = plate.diameter / 2
-    const mat = matAroundPlate(curve, shear, radius, sinkage)
-    return mat && { force: (shear * mat.flux) / radius, slope: (shear * mat.fluxSlope) / radius }
-  }
+/** Linear turf: G z/l K₁/K₀(a/l), l = √(G/k). */
+function linearEdge(stiffness: number, shear: number, radius: number, sinkage: number): Edge {
+  const x = radius * Math.sqrt(stiffness / shear)
+  const ratio = besselRatio(x)
+  const slope = (shear * x * ratio) / radius
+  // d ln ratio/d ln x
+  const turn = x * (ratio - 1 / ratio) - 1
+  const force = slope * sinkage
+  return { force, slope, byShear: (force * (1 - turn)) / 2 }
+}
+
+/** undefined when no mat is found. */
+function roundEdge(
+  turf: Turf,
+  curve: Curve,
+  shear: number,
+  radius: number,
+  sinkage: number,
+): Edge | undefined {
+  if (turf.law.kind === 'linear') return linearEdge(curve.slope(0), shear, radius, sinkage)
+  const mat = matAroundPlate(curve, shear, radius, sinkage)
+  return (
+    mat && {
+      force: (shear * mat.flux) / radius,
+      slope: (shear * mat.fluxSlope) / radius,
+      byShear: (shear * (mat.flux - mat.radiusSlope / 2)) / radius,
+    }
+  )
+}
+
+function straightEdge(curve: Curve, shear: number, sinkage: number): Edge {
   const force = Math.sqrt(2 * shear * curve.work(sinkage))
-  return { force, slope: (shear * curve.pressure(sinkage)) / force }
+  return { force, slope: (shear * curve.pressure(sinkage)) / force, byShear: force / 2 }
 }
 
 const areaOf = (plate: Plate): number =>
@@ -32,6 +57,8 @@ export type PlatePressing = {
   readonly load: Newtons
   /** d load/d sinkage, N/m. */
   readonly stiffness: number
+  /** d load/d ln G, N. */
+  readonly byShear: Newtons
   /** Along the edge. */
   readonly edgeForce: NewtonsPerMetre
 }
@@ -50,7 +77,7 @@ export type PlateOnTurf = {
 /**
  * Load of a plate against sinkage.
  *
- *   W = A p(z) + edge length × edge force
+ *   W = A p(z) + edge length × edge force;  linear turf round a plate: edge force G z/l K₁/K₀(a/l)
  *
  * Source  docs/physics.md §3.7
  */
@@ -64,11 +91,17 @@ export function plateOnTurf(plate: Plate, turf: Turf): PlateOnTurf {
     around,
     limit: curve.limit,
     at: sinkage => {
-      const edge = edgeOf(plate, curve, shear, sinkage)
+      const edge =
+        shear === 0
+          ? NO_EDGE
+          : 'diameter' in plate
+            ? roundEdge(turf, curve, shear, plate.diameter / 2, sinkage)
+            : straightEdge(curve, shear, sinkage)
       return (
         edge && {
           load: area * curve.pressure(sinkage) + around * edge.force,
           stiffness: area * curve.slope(sinkage) + around * edge.slope,
+          byShear: around * edge.byShear,
           edgeForce: edge.force,
         }
       )

@@ -19,6 +19,8 @@ export type Mat = {
   readonly flux: number
   /** How it grows with the sinkage of the plate. */
   readonly fluxSlope: number
+  /** And with the logarithm of its radius: shear G is worth a radius √G smaller. */
+  readonly radiusSlope: number
 }
 
 /** The walk starts this much shallower, in ln u: what the start is off has shrunk below rounding at the plate. */
@@ -30,8 +32,6 @@ const CLOSE = 1e-12
 
 /** ρ, σ² and how both change with the ρ of the start. */
 type Walk = { rho: number; square: number; rhoTurn: number; squareTurn: number }
-
-type Rates = [rho: number, square: number, rhoTurn: number, squareTurn: number]
 
 /** Depths at which the walk takes a step: evenly in ln u, none across a break of the law. */
 function stops(curve: Curve, sinkage: number): number[] {
@@ -47,45 +47,68 @@ function stops(curve: Curve, sinkage: number): number[] {
   return places
 }
 
-/** Per area of G: 2 u p/G at the ends and the middle of every step, which no walk changes. */
-function drives(curve: Curve, shear: number, places: readonly number[]): Float64Array {
-  const found = new Float64Array(2 * places.length - 1)
-  for (let i = 0; i < found.length; i++) {
-    const x = i % 2 === 0 ? places[i / 2]! : (places[(i - 1) / 2]! + places[(i + 1) / 2]!) / 2
-    const depth = Math.exp(x)
-    found[i] = (2 * depth * curve.pressure(depth)) / shear
-  }
-  return found
+/** What no walk changes: depths at the ends and the middle of every step, and 2 u p/G there. */
+type Track = {
+  readonly places: readonly number[]
+  readonly depths: Float64Array
+  readonly drives: Float64Array
 }
 
-function rates(x: number, drive: number, { rho, square, rhoTurn, squareTurn }: Walk): Rates {
-  const flux = Math.sqrt(square)
-  const depth = Math.exp(x)
-  const gain = drive * Math.exp(2 * rho)
-  return [-depth / flux, gain, (depth * squareTurn) / (2 * square * flux), 2 * gain * rhoTurn]
+function trackFor(curve: Curve, shear: number, sinkage: number): Track {
+  const places = stops(curve, sinkage)
+  const depths = new Float64Array(2 * places.length - 1)
+  for (let i = 0; i < depths.length; i++)
+    depths[i] = Math.exp(i % 2 === 0 ? places[i / 2]! : (places[(i - 1) / 2]! + places[(i + 1) / 2]!) / 2)
+  return { places, depths, drives: depths.map(depth => (2 * depth * curve.pressure(depth)) / shear) }
 }
 
-const moved = (from: Walk, by: Rates, step: number): Walk => ({
-  rho: from.rho + step * by[0],
-  square: from.square + step * by[1],
-  rhoTurn: from.rhoTurn + step * by[2],
-  squareTurn: from.squareTurn + step * by[3],
-})
+/** Positions of the stages of a step of the classical Runge-Kutta rule, and their weights. */
+const STAGES = [0, 0.5, 0.5, 1] as const
+const WEIGHTS = [1, 2, 2, 1] as const
+const PARTS = 6
 
-function walkInwards(start: Walk, places: readonly number[], drive: Float64Array): Walk {
-  let here = start
+/** Walks from the start to the plate, in place. */
+function walkInwards({ places, depths, drives }: Track, walk: Walk): void {
+  let { rho, square, rhoTurn, squareTurn } = walk
   for (let i = 0; i + 1 < places.length; i++) {
-    const from = places[i]!
-    const step = places[i + 1]! - from
-    const middle = from + step / 2
-    const a = rates(from, drive[2 * i]!, here)
-    const b = rates(middle, drive[2 * i + 1]!, moved(here, a, step / 2))
-    const c = rates(middle, drive[2 * i + 1]!, moved(here, b, step / 2))
-    const d = rates(from + step, drive[2 * i + 2]!, moved(here, c, step))
-    const mean = a.map((one, k) => (one + 2 * b[k]! + 2 * c[k]! + d[k]!) / 6) as Rates
-    here = moved(here, mean, step)
+    const step = places[i + 1]! - places[i]!
+    let dRho = 0
+    let dSquare = 0
+    let dRhoTurn = 0
+    let dSquareTurn = 0
+    let sumRho = 0
+    let sumSquare = 0
+    let sumRhoTurn = 0
+    let sumSquareTurn = 0
+    for (let stage = 0; stage < STAGES.length; stage++) {
+      const part = STAGES[stage]!
+      const at = 2 * (i + part)
+      const by = part * step
+      const here = square + by * dSquare
+      const turn = squareTurn + by * dSquareTurn
+      const slide = rhoTurn + by * dRhoTurn
+      const flux = Math.sqrt(here)
+      const gain = drives[at]! * Math.exp(2 * (rho + by * dRho))
+      dRho = -depths[at]! / flux
+      dSquare = gain
+      dRhoTurn = (depths[at]! * turn) / (2 * here * flux)
+      dSquareTurn = 2 * gain * slide
+      const weight = WEIGHTS[stage]!
+      sumRho += weight * dRho
+      sumSquare += weight * dSquare
+      sumRhoTurn += weight * dRhoTurn
+      sumSquareTurn += weight * dSquareTurn
+    }
+    const share = step / PARTS
+    rho += share * sumRho
+    square += share * sumSquare
+    rhoTurn += share * sumRhoTurn
+    squareTurn += share * sumSquareTurn
   }
-  return here
+  walk.rho = rho
+  walk.square = square
+  walk.rhoTurn = rhoTurn
+  walk.squareTurn = squareTurn
 }
 
 /**
@@ -99,24 +122,25 @@ export function matAroundPlate(
   radius: number,
   sinkage: number,
 ): Mat | undefined {
-  const places = stops(curve, sinkage)
-  const drive = drives(curve, shear, places)
-  const first = Math.exp(places[0]!)
+  const track = trackFor(curve, shear, sinkage)
+  const first = track.depths[0]!
   const firstWork = curve.work(first)
   const firstPressure = curve.pressure(first)
   const exponent = (first * firstPressure) / firstWork - 1
   // nearly straight there: u′² = 2Φ/G, and a little more where the mat still curves round the plate
   const slope = Math.sqrt((2 * firstWork) / shear)
   const curl = (4 * slope * first) / (exponent + 3)
-  let end: Walk = { rho: 0, square: 0, rhoTurn: 1, squareTurn: 0 }
+  const end: Walk = { rho: 0, square: 0, rhoTurn: 1, squareTurn: 0 }
   const target = Math.log(radius)
   const spread = Math.sqrt((shear * sinkage) / curve.pressure(sinkage))
   const root = increasingRoot({
     evaluate: rho => {
       const r = Math.exp(rho)
-      const square = r * r * slope * slope + r * curl
-      const squareTurn = 2 * r * r * slope * slope + r * curl
-      end = walkInwards({ rho, square, rhoTurn: 1, squareTurn }, places, drive)
+      end.rho = rho
+      end.square = r * r * slope * slope + r * curl
+      end.rhoTurn = 1
+      end.squareTurn = 2 * r * r * slope * slope + r * curl
+      walkInwards(track, end)
       return { value: end.rho - target, slope: end.rhoTurn }
     },
     start: Math.log(radius + FAR * spread),
@@ -126,7 +150,7 @@ export function matAroundPlate(
   if (root.outcome !== 'converged') return undefined
   const flux = Math.sqrt(end.square)
   // deeper by dz at the same start: the edge moves in by dz/σ; the start is moved out to make up for it
-  const direct = drive.at(-1)! * Math.exp(2 * end.rho - places.at(-1)!)
-  const fluxSlope = (direct + end.squareTurn / (flux * end.rhoTurn)) / (2 * flux)
-  return { flux, fluxSlope }
+  const direct = track.drives.at(-1)! * Math.exp(2 * end.rho - track.places.at(-1)!)
+  const radiusSlope = end.squareTurn / (2 * flux * end.rhoTurn)
+  return { flux, fluxSlope: direct / (2 * flux) + radiusSlope / flux, radiusSlope }
 }

@@ -1,15 +1,23 @@
-import { type Plate, plateOnTurf, rollerOnTurf } from '../../../contact/index.ts'
+import { type Plate, type Pressing, plateOnTurf, rollerOnTurf } from '../../../contact/index.ts'
 import { beta, increasingRoot } from '../../../numerics/index.ts'
 import type { Metres, Newtons } from '../../../quantities/index.ts'
 import { isGrooved, type Roller } from '../../../roller/index.ts'
-import { curveOf, REFERENCE_PRESSURE, type Turf } from '../../../turf/index.ts'
+import { curveOf, REFERENCE_PRESSURE, shearOf, type Turf } from '../../../turf/index.ts'
 
 /** What presses the turf: a plate, or a roller that stands on it. */
 export type Foot =
   | { readonly kind: 'plate'; readonly plate: Plate }
   | { readonly kind: 'roller'; readonly roller: Roller }
 
-export type Carried = { readonly load: Newtons /** dW/dz. */; readonly stiffness: number }
+export type Carried = {
+  readonly load: Newtons
+  /** dW/dz. */
+  readonly stiffness: number
+  /** d ln W/d ln G; undefined where differences have to tell. */
+  readonly byShear: number | undefined
+  /** d ln W/d ln f + d ln W/d ln z of a law stretched in depth by f with the shear kept; undefined as above. */
+  readonly stretch: number | undefined
+}
 
 /** One foot on one turf: the load is explicit in the sinkage. */
 export type FootOnTurf = {
@@ -17,8 +25,11 @@ export type FootOnTurf = {
   /** undefined without an answer. */
   readonly at: (sinkage: Metres) => Carried | undefined
   /** Where the sinkage is explicit in the load. */
-  readonly under?: (load: Newtons) => Metres
+  readonly under?: (load: Newtons, out: Stood) => void
 }
+
+/** How deep a foot stands, and d ln W/d ln z there. */
+export type Stood = { sinkage: Metres; steepness: number }
 
 /** Whether the law alone answers, without a mat that hangs across grooves or past an edge. */
 export const isPlain = (foot: Foot, turf: Turf): boolean =>
@@ -34,40 +45,92 @@ const arcPart = (exponent: number): number => beta(0.5, exponent + 1) / 2
  *
  * Source  docs/physics.md §3.1
  */
-function underPower({ diameter, length }: Roller, softness: Metres, exponent: number): FootOnTurf['under'] {
+function underPower({ diameter, length }: Roller, softness: Metres, exponent: number) {
   const constant =
     Math.log(2 * length * arcPart(exponent) * REFERENCE_PRESSURE * Math.sqrt(diameter)) -
     exponent * Math.log(softness)
-  return load => Math.exp((Math.log(load) - constant) / (exponent + 1 / 2))
+  const steepness = exponent + 1 / 2
+  return (load: Newtons, out: Stood) => {
+    out.sinkage = Math.exp((Math.log(load) - constant) / steepness)
+    out.steepness = steepness
+  }
+}
+
+/** Part of a smooth roller's load that the shear of the mat carries, from the closed form of the edges. */
+const shareOfShear = (roller: Roller, shear: number, { lineLoad, leading, beyondEnd, load }: Pressing) =>
+  // ∂E/∂G = a/2R at a fixed sinkage, and an end reaches as the root of G
+  (shear * (leading.reach / (roller.diameter / 2)) * (roller.length + 2 * beyondEnd) + lineLoad * beyondEnd) /
+  load
+
+function rollerFoot(roller: Roller, turf: Turf): FootOnTurf {
+  const { limit, at } = rollerOnTurf({ roller, turf, condition: { kind: 'standing' } })
+  const shear = shearOf(turf)
+  if (isGrooved(roller.surface))
+    return {
+      limit,
+      at: sinkage => {
+        const { load, stiffness } = at(sinkage)
+        return { load, stiffness, byShear: shear === 0 ? 0 : undefined, stretch: undefined }
+      },
+    }
+  return {
+    limit,
+    at: sinkage => {
+      const pressing = at(sinkage)
+      const { load, stiffness, beyondEnd } = pressing
+      return {
+        load,
+        stiffness,
+        byShear: shear === 0 ? 0 : shareOfShear(roller, shear, pressing),
+        stretch: 1 / 2 + beyondEnd / (roller.length + 2 * beyondEnd),
+      }
+    },
+  }
+}
+
+function plateFoot(plate: Plate, turf: Turf): FootOnTurf {
+  const { limit, at, area } = plateOnTurf(plate, turf)
+  const on: FootOnTurf = {
+    limit,
+    at: sinkage => {
+      const pressing = at(sinkage)
+      if (!pressing) return undefined
+      const { load, stiffness } = pressing
+      const byShear = pressing.byShear / load
+      return { load, stiffness, byShear, stretch: byShear }
+    },
+  }
+  if (shearOf(turf) > 0) return on
+  const { sinkage, pressure, slope } = curveOf(turf.law)
+  return {
+    ...on,
+    under: (load, out) => {
+      const z = sinkage(load / area)
+      out.sinkage = z
+      out.steepness = (z * slope(z)) / pressure(z)
+    },
+  }
 }
 
 /** A foot on a turf: standing, on fresh turf. */
 export function footOnTurf(foot: Foot, turf: Turf): FootOnTurf {
-  const plain = isPlain(foot, turf)
-  const { law } = turf
-  if (foot.kind === 'plate') {
-    const on = plateOnTurf(foot.plate, turf)
-    if (!plain) return on
-    const curve = curveOf(law)
-    return { ...on, under: load => curve.sinkage(load / on.area) }
-  }
+  if (foot.kind === 'plate') return plateFoot(foot.plate, turf)
   const { roller } = foot
-  const { limit, at } = rollerOnTurf({ roller, turf, condition: { kind: 'standing' } })
-  if (!plain) return { limit, at }
-  if (law.kind === 'linear') return { limit, at, under: underPower(roller, law.softness, 1)! }
-  if (law.kind === 'power') return { limit, at, under: underPower(roller, law.softness, law.exponent)! }
-  return { limit, at }
+  const on = rollerFoot(roller, turf)
+  const { law } = turf
+  if (!isPlain(foot, turf) || (law.kind !== 'linear' && law.kind !== 'power')) return on
+  return { ...on, under: underPower(roller, law.softness, law.kind === 'power' ? law.exponent : 1) }
 }
 
 /** On ln(load). */
 const BALANCED = 1e-13
 
-/** Sinkage under a load, searched from a start; NaN where there is none. */
-export function sinkageUnder(on: FootOnTurf, load: Newtons, start: Metres): Metres {
+/** Sinkage under a load, searched from a start, into `out`; false where there is none. */
+export function standUnder(on: FootOnTurf, load: Newtons, start: Metres, out: Stood): boolean {
   const { limit, under } = on
   if (under) {
-    const sinkage = under(load)
-    return sinkage <= limit ? sinkage : Number.NaN
+    under(load, out)
+    return out.sinkage <= limit
   }
   let lost = false
   const root = increasingRoot({
@@ -84,5 +147,7 @@ export function sinkageUnder(on: FootOnTurf, load: Newtons, start: Metres): Metr
     tolerance: BALANCED,
     ...(Number.isFinite(limit) ? { high: Math.log(limit) } : {}),
   })
-  return root.outcome === 'converged' && !lost ? Math.exp(root.at) : Number.NaN
+  out.sinkage = Math.exp(root.at)
+  out.steepness = root.slope
+  return root.outcome === 'converged' && !lost
 }

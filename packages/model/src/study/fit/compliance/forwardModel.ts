@@ -1,5 +1,5 @@
 import type { Turf } from '../../../turf/index.ts'
-import { type FootOnTurf, footOnTurf, sinkageUnder } from './foot.ts'
+import { footOnTurf, type Stood, standUnder } from './foot.ts'
 import { type LoadRates, loadRates, type Neighbourhood, STEP } from './loadRates.ts'
 import { asItIs, type Plan, turfOfGroup } from './plan.ts'
 import type { Pressing } from './rows.ts'
@@ -29,7 +29,6 @@ type FootCases = {
   readonly loads: number[]
   /** Place of each among all cases. */
   readonly places: number[]
-  on: FootOnTurf | undefined
 }
 type UnitCase = {
   readonly group: number
@@ -52,7 +51,7 @@ function casesOf(rows: readonly ModelRow[], groups: number) {
     if (pressing.kind === 'unit') units.push({ group, pressing, place })
     else {
       const footKey = `${group} ${pressing.footKey}`
-      const cases = feet.get(footKey) ?? { group, pressing, loads: [], places: [], on: undefined }
+      const cases = feet.get(footKey) ?? { group, pressing, loads: [], places: [] }
       feet.set(footKey, cases)
       cases.loads.push(pressing.load)
       cases.places.push(place)
@@ -77,6 +76,8 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
   const { caseOf, feet, units, starts } = casesOf(rows, groups)
   const answers = new Float64Array(starts.length)
   const sinkages = starts.slice()
+  const steepnesses = new Float64Array(starts.length)
+  const stood: Stood = { sinkage: 0, steepness: 0 }
   const rates = new Float64Array(starts.length * size)
   const turfs: (Turf | undefined)[] = new Array(groups)
   const datumOf = Int32Array.from(
@@ -86,6 +87,19 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
   const last = new Float64Array(planned.length).fill(Number.NaN)
   const groupOf = Int32Array.from(rows, ({ set }) => (groups === 1 ? 0 : set))
 
+  // where slopes were last known: a search starts along them
+  const known = new Float64Array(planned.length).fill(Number.NaN)
+  const knownSinkages = starts.slice()
+  const startNear = (place: number, group: number, p: Float64Array): number => {
+    const from = knownSinkages[place]!
+    let change = 0
+    for (let j = 0; j < size; j++) {
+      const k = placeOf(group, j)
+      change += (rates[place * size + j]! * (p[k]! - known[k]!)) / from
+    }
+    return Number.isNaN(change) ? sinkages[place]! : from * Math.exp(Math.min(Math.max(change, -1), 1))
+  }
+
   const answerAll = (p: Float64Array): boolean => {
     for (let g = 0; g < groups; g++) {
       turfs[g] = turfOfGroup(plan, g, p)
@@ -93,13 +107,13 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
     }
     for (const cases of feet) {
       const on = footOnTurf(cases.pressing.foot, turfs[cases.group]!)
-      cases.on = on
       for (let i = 0; i < cases.loads.length; i++) {
         const place = cases.places[i]!
-        const sinkage = sinkageUnder(on, cases.loads[i]!, sinkages[place]!)
-        if (!(sinkage > 0)) return false
-        sinkages[place] = sinkage
-        answers[place] = sinkage
+        const start = on.under ? 0 : startNear(place, cases.group, p)
+        if (!standUnder(on, cases.loads[i]!, start, stood) || !(stood.sinkage > 0)) return false
+        sinkages[place] = stood.sinkage
+        steepnesses[place] = stood.steepness
+        answers[place] = stood.sinkage
       }
     }
     for (const { group, pressing, place } of units) {
@@ -128,14 +142,11 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
     }
   }
 
-  const rateFoot = ({ pressing, loads, places, on }: FootCases, around: Neighbourhood): boolean => {
+  const rateFoot = ({ pressing, places }: FootCases, around: Neighbourhood): boolean => {
     const found: LoadRates = loadRates(pressing.foot, around)
-    for (let i = 0; i < loads.length; i++) {
-      const place = places[i]!
+    for (const place of places) {
       const sinkage = sinkages[place]!
-      const carried = on?.at(sinkage)
-      if (!carried) return false
-      const steepness = (carried.stiffness * sinkage) / carried.load
+      const steepness = steepnesses[place]!
       if (!found.fill(sinkage, steepness, rates, place * size)) return false
       // ∂z/∂θ = −(∂W/∂θ)/(∂W/∂z)
       for (let j = 0; j < size; j++) rates[place * size + j]! *= -sinkage / steepness
@@ -157,10 +168,13 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
     differentiate: (p, out) => {
       if (p.some((value, k) => value !== last[k]) && !answerAll(p)) return false
       last.set(p)
+      known.fill(Number.NaN)
       const around = Array.from({ length: groups }, (_, g) => neighbourhood(p, g))
       for (const cases of feet) if (!rateFoot(cases, around[cases.group]!)) return false
       for (const { group, pressing, place } of units)
         if (!dropRates(pressing.drop, around[group]!, rates, place * size)) return false
+      known.set(p)
+      knownSinkages.set(sinkages)
       const all = planned.length
       out.fill(0, 0, rows.length * all)
       for (let r = 0; r < rows.length; r++) {

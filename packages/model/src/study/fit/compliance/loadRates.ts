@@ -33,39 +33,42 @@ function amplitudeRate(law: PressureLaw): number | undefined {
   }
 }
 
-/** d ln W/d ln f of a law stretched in depth by f, at a fixed sinkage, is this minus d ln W/d ln z. */
-const stretchPart = (foot: Foot): number => (foot.kind === 'roller' ? 1 / 2 : 0)
+/** What of a foot at its sinkage the law is asked about. */
+type At = {
+  readonly sinkage: number
+  /** d ln W/d ln z. */
+  readonly steepness: number
+  readonly byShear: number | undefined
+  readonly stretch: number | undefined
+}
 
 /**
  * d ln W/d ln parameter at a fixed sinkage where the law tells it; undefined where differences are to be taken.
  *
- *   softness      a_s (1 − D) − D,  a_s = d ln p/d ln s,  D = d ln W/d ln G: load scales with pressure and shear together
- *   exponent      n ln(z/s), and n [ψ(n+1) − ψ(n+3/2)] more under a roller
- *   locking depth c − d ln W/d ln z − a_s, for a law stretched in depth is the same law; c = ½ under a roller, 0 a plate
+ *   softness        S = a_s (1 − D) − D,  a_s = d ln p/d ln s,  D = d ln W/d ln G: load scales with pressure and shear together
+ *   locking depth   c − d ln W/d ln z − S − D: the law stretched in depth with the shear kept is s, H and l² stretched
+ *   stretched law   c − d ln W/d ln z − D
+ *   exponent        n ln(z/s), and n [ψ(n+1) − ψ(n+3/2)] more under a roller
+ *   c               D under a plate, ½ + l_e/(L + 2l_e) under a smooth roller
  *
- * Holds   D is 0 without spread; the last two without spread on smooth rollers and plates
+ * Holds   D is told for smooth rollers and plates; the exponent without spread
  * Source  derived (docs/physics.md §7.2)
  */
-function toldByLaw(
-  { name }: Moved,
-  foot: Foot,
-  turf: Turf,
-  sinkage: number,
-  steepness: number,
-  byShear: number,
-): number | undefined {
+function toldByLaw({ name }: Moved, foot: Foot, turf: Turf, at: At): number | undefined {
   const { law } = turf
+  const { sinkage, steepness, byShear, stretch } = at
   const amplitude = amplitudeRate(law)
-  if (name === 'softness' && amplitude !== undefined) return amplitude * (1 - byShear) - byShear
-  if (!isPlain(foot, turf)) return undefined
-  // the law as a whole, stretched
-  if (name === 'softness') return stretchPart(foot) - steepness
-  if (name === 'exponent' && law.kind === 'power') {
+  if (byShear === undefined) return undefined
+  const bySoftness = amplitude === undefined ? undefined : amplitude * (1 - byShear) - byShear
+  if (name === 'softness' && bySoftness !== undefined) return bySoftness
+  if (name === 'exponent' && law.kind === 'power' && isPlain(foot, turf)) {
     const n = law.exponent
     const reach = foot.kind === 'roller' ? digamma(n + 1) - digamma(n + 3 / 2) : 0
     return n * (Math.log(sinkage / law.softness) + reach)
   }
-  if (name === 'lockingDepth' && amplitude !== undefined) return stretchPart(foot) - steepness - amplitude
+  if (stretch === undefined) return undefined
+  if (name === 'softness') return stretch - steepness - byShear
+  if (name === 'lockingDepth' && bySoftness !== undefined) return stretch - steepness - bySoftness - byShear
   return undefined
 }
 
@@ -103,7 +106,7 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
   const { turf, moved, steps, neighbour } = around
   const spread = turf.spread ?? 0
   const bySpread = moved.findIndex(({ name }) => name === 'spread')
-  // the last place is the spread, whether it is free or not
+  // after the parameters, the spread whether it is free or not
   const feet: (FootOnTurf | null | undefined)[] = new Array((moved.length + 1) * PLACES.length)
   const footAt = (place: number, make: () => Turf | undefined): FootOnTurf | null => {
     const known = feet[place]
@@ -135,25 +138,34 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
     const none = footOnTurf(foot, turf).at(sinkage)?.load ?? NONE
     return (4 * Math.log(at(1) / none) - Math.log(at(2) / none)) / (2 * step)
   }
-  /** d ln W/d ln G: shear goes with the square of the spread. */
+  /** d ln W/d ln G by differences: shear goes with the square of the spread. */
   const shearRate = (sinkage: number): number =>
-    spread === 0
-      ? 0
-      : difference(moved.length, STEP, sinkage, by => ({ ...turf, spread: spread * Math.exp(by) })) / 2
+    difference(moved.length, STEP, sinkage, by => ({ ...turf, spread: spread * Math.exp(by) })) / 2
+  const on = footOnTurf(foot, turf)
+  // without spread the load is asked for nothing that its steepness does not tell, but for how it stretches
+  const plain = isPlain(foot, turf) ? (foot.kind === 'roller' ? 1 / 2 : 0) : undefined
   const needsShear = bySpread >= 0 || amplitudeRate(turf.law) !== undefined
+  const askedOf = (sinkage: number, steepness: number): At | undefined => {
+    if (plain !== undefined) return { sinkage, steepness, byShear: 0, stretch: plain }
+    const carried = on.at(sinkage)
+    if (!carried) return undefined
+    const byShear = carried.byShear ?? (needsShear ? shearRate(sinkage) : undefined)
+    return { sinkage, steepness, byShear, stretch: carried.stretch }
+  }
   return {
-    fill: (sinkage, steepness, out, at) => {
-      const byShear = needsShear ? shearRate(sinkage) : 0
+    fill: (sinkage, steepness, out, place) => {
+      const at = askedOf(sinkage, steepness)
+      if (!at) return false
       for (let j = 0; j < moved.length; j++) {
         const rate =
           j === bySpread
             ? spread === 0
               ? firstSpread(sinkage)
-              : (2 * byShear) / spread
-            : (toldByLaw(moved[j]!, foot, turf, sinkage, steepness, byShear) ??
+              : (2 * (at.byShear ?? NONE)) / spread
+            : (toldByLaw(moved[j]!, foot, turf, at) ??
               difference(j, steps[j]!, sinkage, by => neighbour(j, by)))
         if (!Number.isFinite(rate)) return false
-        out[at + j] = rate
+        out[place + j] = rate
       }
       return true
     },
