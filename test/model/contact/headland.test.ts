@@ -138,3 +138,19 @@ describe('refuses', () => {
     expect(() => headland(bad)).toThrow(path)
   })
 })
+
+describe('cautions', () => {
+  test('a centre of turning under the roller is told, with how far the roller reaches', () => {
+    const { cautions } = headland({ roller: inSections(1), ...question, radius: 0.2 })
+    expect(cautions).toEqual([{ kind: 'turns about itself', value: 0.2, limit: 0.275 }])
+    expect(headland({ roller: inSections(1), ...question }).cautions).toEqual([])
+  })
+
+  test('a drag that nearly uses up the grip is told, pushed or held back', () => {
+    for (const drag of [76, -76]) {
+      const [first] = headland({ roller: inSections(1), ...question, friction: 0.5, drag }).cautions
+      expect(first?.kind).toBe('near slipping')
+      expectNear(first?.value ?? Number.NaN, 0.95, identity)
+    }
+  })
+})

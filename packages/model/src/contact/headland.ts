@@ -1,4 +1,4 @@
-import { type Metres, type Newtons, numberProblem, type Problem, refuse } from '../quantities/index.ts'
+import { type Caution, type Metres, type Newtons, numberProblem, type Problem, refuse } from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 
 export type HeadlandQuestion = {
@@ -28,7 +28,11 @@ export type Headland = {
   readonly shift: Metres
   /** Path of the outer end over that of the inner; null when the centre lies under the roller. */
   readonly outerOverInner: number | null
+  readonly cautions: readonly Caution[]
 }
+
+/** Drag beyond this part of the grip is told. */
+const NEAR_SLIPPING = 0.9
 
 /** ∫₀ᵗ √(y² + e²) dy. */
 const areaTo = (t: number, e: number): number =>
@@ -87,5 +91,13 @@ export function headland(question: HeadlandQuestion): Headland {
     still: Array.from({ length: sections }, (_, i) => (i + 0.5) * width - length / 2 - shift),
     shift,
     outerOverInner: radius > length / 2 ? (radius + length / 2) / (radius - length / 2) : null,
+    cautions: [
+      ...(radius > length / 2
+        ? []
+        : [{ kind: 'turns about itself', value: radius, limit: length / 2 } as const]),
+      ...(Math.abs(held) > NEAR_SLIPPING
+        ? [{ kind: 'near slipping', value: Math.abs(held), limit: NEAR_SLIPPING } as const]
+        : []),
+    ],
   }
 }

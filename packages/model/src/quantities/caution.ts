@@ -61,6 +61,16 @@ export const cautionWords = {
     say: () =>
       'it runs in a track that was pressed before; how that ends sideways, and how grooves lie in it on turf that spreads load, is an estimate',
   },
+  'turns about itself': {
+    quantity: 'turnRadius',
+    say: (value, limit) =>
+      `a turn of ${value} has its centre under the roller, which reaches ${limit} to either side: one end runs backwards`,
+  },
+  'near slipping': {
+    quantity: 'ratio',
+    say: (value, limit) =>
+      `the drag takes up ${value} of what friction holds; beyond ${limit} the roller is about to slide without turning`,
+  },
   'cuts into the turf': {
     quantity: 'height',
     say: value => `the cutting edge stands at ${value}, at or below the turf surface: it would scalp`,

@@ -24,6 +24,10 @@ export const cautions = {
     `the height of the centre of gravity is not given; the front axle’s, ${value}, is taken.`,
   'in a track': () =>
     'it runs in a track that was pressed before; how that ends sideways, and how grooves lie in it on turf that spreads load, is an estimate.',
+  'turns about itself': ({ value, limit }: CautionValues) =>
+    `a turn of ${value} has its centre under the roller, which reaches ${limit} to either side: one end runs backwards.`,
+  'near slipping': ({ value, limit }: CautionValues) =>
+    `the drag takes up ${value} of what friction holds; beyond ${limit} the roller is about to slide without turning.`,
   'cuts into the turf': ({ value }: CautionValues) =>
     `the cutting edge stands at ${value}, at or below the turf’s surface: it would scalp.`,
 } as Readonly<Record<string, (values: CautionValues) => string>>
