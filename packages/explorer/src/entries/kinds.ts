@@ -10,6 +10,7 @@ const atHand = [sideView, setting, map, rack, text] as const
 
 /** Kinds that are fetched when a book first names one. */
 const onDemand = {
+  headland: async () => (await import('./headland/kind.ts')).headland,
   curves: async () => (await import('./curves/kind.ts')).curves,
   formula: async () => (await import('./formula/kind.ts')).formula,
   section: async () => (await import('./section/kind.ts')).section,

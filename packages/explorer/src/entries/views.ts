@@ -9,6 +9,7 @@ import type { View } from './view.ts'
 const atHand = [sideViewView, settingView, mapView, rackView, textView] as const
 
 const onDemand = {
+  headland: async () => (await import('./headland/view.ts')).headlandView,
   curves: async () => (await import('./curves/view.ts')).curvesView,
   formula: async () => (await import('./formula/view.ts')).formulaView,
   section: async () => (await import('./section/view.ts')).sectionView,

@@ -13,6 +13,7 @@ import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { rackFigures } from './rackFigures.ts'
 import { sectionFigures } from './sectionFigures.ts'
+import { slidingFigures } from './slidingFigures.ts'
 
 // Every figure with several sets of data, for looking at: ?figure=side&width=792&theme=dark&units=US&case=usual, the last a pattern
 const asked = new URLSearchParams(location.search)
@@ -35,6 +36,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   rack: rackFigures,
   section: sectionFigures,
   curves: curveFigures,
+  headland: slidingFigures,
   small: smallFigures,
 }
 

@@ -6,12 +6,12 @@ import { entry } from './entry.ts'
 import { failures } from './failures.ts'
 import { files } from './files.ts'
 import { formula } from './formula.ts'
+import { headland, headlandFigure, headlandSettables, headlandWorkings } from './headland.ts'
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
 import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
-import { headland, headlandFigure, headlandSettables, headlandWorkings } from './headland.ts'
 import { setting } from './setting.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
@@ -52,7 +52,8 @@ export const english = {
   text,
   formula,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
-  workings: { ...headlandWorkings,
+  workings: {
+    ...headlandWorkings,
     ...curvesWorkings,
     ...sectionWorkings,
     ...sideViewWorkings,
@@ -60,7 +61,8 @@ export const english = {
     ...rackWorkings,
   } as Readonly<Record<string, string>>,
   /** What the figures say inside themselves. */
-  figures: { headland: headlandFigure,
+  figures: {
+    headland: headlandFigure,
     curves: curvesFigure,
     section: sectionFigure,
     rack: rackFigure,
