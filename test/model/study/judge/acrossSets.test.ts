@@ -100,14 +100,14 @@ describe('an error that sets share', () => {
     expect(Math.abs(held / tries - 0.95), `${held}`).toBeLessThan(0.015)
   })
 
-  test('leaves the bootstrap out, which would not show it', () => {
-    const found = acrossSets({
-      estimates,
-      scale: 'difference',
-      shared: { variance: 0.1, degreesOfFreedom: 9 },
-      bootstrap: { draws: 300, seed: 1 },
-    })
-    expect(found.studentised!.interval).toMatchObject({ kind: 'undetermined' })
+  test('reaches into the bootstrap too, which would not show it', () => {
+    const ask = { estimates: named(numbersWith(8, 10, 2)), scale: 'difference' } as const
+    const bootstrap = { draws: 400, seed: 1 }
+    const own = bounds(acrossSets({ ...ask, bootstrap }).studentised!.interval)
+    const shared = { variance: 4, degreesOfFreedom: null }
+    const both = bounds(acrossSets({ ...ask, bootstrap, shared }).studentised!.interval)
+    expectNear(both.high - 10, Math.hypot(own.high - 10, 1.959964 * 2), stated(1e-6))
+    expectNear(10 - both.low, Math.hypot(10 - own.low, 1.959964 * 2), stated(1e-6))
   })
 })
 
@@ -127,15 +127,16 @@ describe('the bootstrap', () => {
   test('counts the draws that held one set only', () => {
     // four alike of four: 4/256 of 2,000 is 31 with a deviation of 5.5
     const { failed } = of(4).studentised!
+    expect(of(4).studentised!.interval.kind).toBe('undetermined')
     expect(Math.abs(failed - 31)).toBeLessThan(20)
     expect(of(30).studentised!.failed).toBe(0)
   })
 
-  test('by percentiles is offered from 30 sets on, studentised from 4', () => {
+  test('by percentiles is offered from 30 sets on, studentised from 6', () => {
     expect(of(29).percentile!.interval).toMatchObject({ kind: 'undetermined' })
     expect(of(30).percentile!.interval).toMatchObject({ kind: 'interval' })
-    expect(of(3).studentised!.interval).toMatchObject({ kind: 'undetermined' })
-    expect(of(4).studentised!.interval).toMatchObject({ kind: 'interval' })
+    expect(of(5).studentised!.interval).toMatchObject({ kind: 'undetermined' })
+    expect(of(6).studentised!.interval).toMatchObject({ kind: 'interval' })
   })
 
   test('comes near Student’s t for many sets', () => {

@@ -79,7 +79,7 @@ describe('suspicious rows', () => {
   test('of a load far from all others stand alone, whatever they say', () => {
     const at = along.map((x, i) => (i === 9 ? 100 : x))
     const found = flagged(
-      at.map((x, i) => x + wobble[i]! + (i === 9 ? 3 : 0)),
+      at.map((x, i) => x + wobble[i]! + (i === 9 ? 8 : 0)),
       at,
     )
     const last = found.suspicious.find(({ row }) => row === 10)!
@@ -121,24 +121,41 @@ describe('trends', () => {
     expect(sentences.filter(text => text.includes('bend'))).toEqual([])
   })
 
-  test('the t of a bend is that of fitting it', () => {
+  test('the F of a bend is that of fitting it', () => {
+    const logs = loadCell.loads.map(Math.log)
+    const middle = logs.reduce((sum, l) => sum + l, 0) / logs.length
     const bowed = fittedLine({
       rows: loadCell.loads.map(along => ({ along })),
       measured: loadCell.deflections,
-      terms: [
-        one,
-        x => x / 1e6,
-        x => {
-          const logs = loadCell.loads.map(Math.log)
-          return (Math.log(x) - logs.reduce((sum, l) => sum + l, 0) / logs.length) ** 2
-        },
-      ],
+      terms: [one, x => x / 1e6, x => Math.log(x) - middle, x => (Math.log(x) - middle) ** 2],
     })
-    const { value, standardError } = bowed.fit.parameters[2]!
     const found = residualDiagnostics(line).alongLoad!.test
     if (found.kind !== 'tested') return expect.fail(found.why)
-    expectNear(Math.abs(found.t), Math.abs(value / standardError!), stated(1e-7))
-    expect(found.degreesOfFreedom).toBe(37)
+    const gain = line.fit.sumOfSquares - bowed.fit.sumOfSquares
+    expectNear(found.ratio, gain / 2 / (bowed.fit.sumOfSquares / 36), stated(1e-6))
+    expect([found.above, found.below]).toEqual([2, 36])
+  })
+
+  test('are called by chance one time in twenty', () => {
+    const random = randomFrom(14)
+    const loads = Array.from({ length: 16 }, (_, i) => 2 + (i % 8))
+    const tries = 2000
+    const called = { bend: 0, drift: 0, suspicious: 0 }
+    for (let k = 0; k < tries; k++) {
+      const fit = fittedLine({
+        rows: loads.map(along => ({ along })),
+        measured: loads.map(x => x + random.normal()),
+        terms: [one, itself],
+      })
+      const { alongLoad, inOrder, suspicious } = residualDiagnostics(fit)
+      if (alongLoad!.test.kind === 'tested' && alongLoad!.test.probability < 0.05) called.bend++
+      if (inOrder!.test.kind === 'tested' && inOrder!.test.probability < 0.05) called.drift++
+      if (suspicious.length > 0) called.suspicious++
+    }
+    // the standard deviation of such a rate is 0.005
+    expect(Math.abs(called.bend / tries - 0.05), `${called.bend}`).toBeLessThan(0.017)
+    expect(Math.abs(called.drift / tries - 0.05), `${called.drift}`).toBeLessThan(0.017)
+    expect(called.suspicious / tries).toBeLessThan(0.12)
   })
 
   test('a zero that creeps shows in the order of reading', () => {

@@ -1,4 +1,4 @@
-import { studentT } from '../../../numerics/index.ts'
+import { twoSided } from '../../../numerics/index.ts'
 import { describe, numberProblem, type Problem, refuse } from '../../../quantities/index.ts'
 import type { Interval } from '../fit.ts'
 import { type Bootstrapped, bootstrapSets } from './bootstrapSets.ts'
@@ -94,7 +94,7 @@ export function acrossSets(question: AcrossSetsQuestion): AcrossSets {
   const between = values.reduce((sum, x) => sum + (x - mean) ** 2, 0) / (m - 1)
   const around = (ownVariance: number): Interval => {
     const { variance, dof } = together(ownVariance, m - 1, shared)
-    const half = studentT.quantile((1 + level) / 2, dof) * Math.sqrt(variance)
+    const half = twoSided(level, dof) * Math.sqrt(variance)
     return { kind: 'interval', low: from(mean - half), high: from(mean + half), level }
   }
   const resampled =
@@ -105,7 +105,7 @@ export function acrossSets(question: AcrossSetsQuestion): AcrossSets {
           level,
           seed: bootstrap.seed,
           draws: bootstrap.draws,
-          shared: (shared?.variance ?? 0) > 0,
+          sharedReach: reachOf(shared, level),
         })
   const back = (found: Bootstrapped | undefined): Bootstrapped | null =>
     found === undefined
@@ -127,6 +127,12 @@ export function acrossSets(question: AcrossSetsQuestion): AcrossSets {
 }
 
 const same = (x: number) => x
+
+/** How far the common error reaches by itself. */
+function reachOf(shared: AcrossSetsQuestion['shared'], level: number): number {
+  if (!shared || !(shared.variance > 0)) return 0
+  return twoSided(level, shared.degreesOfFreedom ?? Number.POSITIVE_INFINITY) * Math.sqrt(shared.variance)
+}
 
 /** Sum of two independent variances, and the degrees of freedom of its estimate. */
 function together(own: number, dof: number, shared: AcrossSetsQuestion['shared']) {

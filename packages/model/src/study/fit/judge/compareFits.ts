@@ -5,10 +5,13 @@ import { type NestedTest, nestedTest, nestings } from './nestedTest.ts'
 /** What an information criterion was worked out with; criteria of different ones do not compare. */
 export type Likelihood = 'normal, variance known' | 'normal, variance estimated'
 
+/** A fit that found no answer has nothing to compare, and its line in the table. */
+export type FailedFit = Pick<Fit, 'why'> & { readonly outcome: 'failed' }
+
 export type FitToCompare = {
   readonly name: string
   readonly law: LawName
-  readonly fit: Fit
+  readonly fit: Fit | FailedFit
   /** Of a reading of weight 1, with the noise known; 1 unless given, the weights then being 1/variance. */
   readonly variance?: number
 }
@@ -19,9 +22,9 @@ export type ComparedFit = {
   readonly outcome: Fit['outcome']
   readonly why: string
   /** Free parameters, datums among them. */
-  readonly free: number
+  readonly free: number | null
   readonly sumOfSquares: number | null
-  readonly degreesOfFreedom: number
+  readonly degreesOfFreedom: number | null
   /** Of a reading of weight 1. */
   readonly standardDeviation: number | null
   readonly aicc: number | null
@@ -48,24 +51,32 @@ const MISSES = 0.05
 
 const shown = (value: number) => String(Number(value.toPrecision(3)))
 
+/** Whether there are numbers to compare; `failed` as an outcome of a whole Fit has none either. */
+const answered = (fit: Fit | FailedFit): fit is Fit => fit.outcome !== 'failed'
+
 function rowOf({ name, law, fit }: FitToCompare): Omit<ComparedFit, 'difference'> {
-  const free = fit.parameters.filter(({ state }) => state !== 'fixed').length
-  const answered = fit.outcome !== 'failed'
+  const told = { name, law, outcome: fit.outcome, why: fit.why }
+  if (!answered(fit))
+    return {
+      ...told,
+      free: null,
+      sumOfSquares: null,
+      degreesOfFreedom: null,
+      standardDeviation: null,
+      aicc: null,
+    }
   return {
-    name,
-    law,
-    outcome: fit.outcome,
-    why: fit.why,
-    free,
-    sumOfSquares: answered ? fit.sumOfSquares : null,
+    ...told,
+    free: fit.parameters.filter(({ state }) => state !== 'fixed').length,
+    sumOfSquares: fit.sumOfSquares,
     degreesOfFreedom: fit.degreesOfFreedom,
-    standardDeviation: answered ? fit.residualStandardDeviation : null,
-    aicc: answered ? fit.aicc : null,
+    standardDeviation: fit.residualStandardDeviation,
+    aicc: fit.aicc,
   }
 }
 
-const freeNames = ({ fit }: FitToCompare) =>
-  fit.parameters.flatMap(({ name, set, state }) => (state === 'fixed' ? [] : [`${name} ${set ?? ''}`]))
+const freeNames = ({ parameters }: Fit) =>
+  parameters.flatMap(({ name, set, state }) => (state === 'fixed' ? [] : [`${name} ${set ?? ''}`]))
 
 /** Nested when nothing but what the larger law has more is free in it and not in the smaller. */
 function nestedTests(fits: readonly FitToCompare[]): readonly NestedTest[] {
@@ -73,8 +84,8 @@ function nestedTests(fits: readonly FitToCompare[]): readonly NestedTest[] {
     fits.flatMap(smaller =>
       fits.flatMap(larger => {
         if (smaller.law !== nesting.smaller || larger.law !== nesting.larger) return []
-        if (smaller.fit.outcome === 'failed' || larger.fit.outcome === 'failed') return []
-        const [few, many] = [freeNames(smaller), freeNames(larger)]
+        if (!answered(smaller.fit) || !answered(larger.fit)) return []
+        const [few, many] = [freeNames(smaller.fit), freeNames(larger.fit)]
         const more = many.filter(name => !few.includes(name)).map(name => name.split(' ')[0]!)
         const inside = few.every(name => many.includes(name))
         if (!inside || more.length === 0 || !more.every(name => nesting.more.includes(name))) return []
@@ -143,10 +154,10 @@ export function compareFits(fits: readonly FitToCompare[]): Comparison {
     .sort((a, b) => (a.difference ?? Number.POSITIVE_INFINITY) - (b.difference ?? Number.POSITIVE_INFINITY))
   const nested = nestedTests(fits)
   const alike = alikeIn(laws, nested)
-  const [first] = fits
+  const first = fits.map(({ fit }) => fit).find(answered)
   return {
-    likelihood: first?.fit.noise === 'known' ? 'normal, variance known' : 'normal, variance estimated',
-    readings: first?.fit.residuals.length ?? 0,
+    likelihood: first?.noise === 'known' ? 'normal, variance known' : 'normal, variance estimated',
+    readings: first?.residuals.length ?? 0,
     laws,
     nested,
     alike,

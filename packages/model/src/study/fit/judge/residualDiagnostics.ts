@@ -16,8 +16,8 @@ export type ResidualDiagnostics = {
   readonly sentences: readonly string[]
 }
 
-/** A trend or a crooked plot as rare as this is told. */
-const RARE = 0.05
+/** As rare as this is told: with three looks at every fit a sound one gets a remark one time in twenty or so. */
+const RARE = 0.02
 const shown = (value: number) => String(Number(value.toPrecision(2)))
 
 const tested = ({ test }: Trend) => (test.kind === 'tested' ? test.probability : null)

@@ -34,6 +34,8 @@ const ALONE = 0.9
 const OWN = 1 - 1e-9
 /** Where leaving a reading out moves the parameters to the edge of the region that holds them with this probability. */
 const HALF = 0.5
+/** At the end of a short ladder of loads much leverage is usual: the reading must lie off by more than one in a hundred. */
+const ODD = 0.995
 /** The median of F is below this for all degrees of freedom; so many halvings leave six digits. */
 const TOP = 8
 const HALVINGS = 24
@@ -94,11 +96,12 @@ function medianF(above: number, below: number): number {
   return (low + high) / 2
 }
 
-function pulls({ cook }: Numbers, { fit }: Judged): Suspicion[] {
+function pulls({ cook, deleted }: Numbers, { fit }: Judged): Suspicion[] {
   const size = freeOf(fit).length
-  if (cook === null || fit.degreesOfFreedom < 1) return []
+  if (cook === null || deleted === null || fit.degreesOfFreedom < 2) return []
   const limit = medianF(size, fit.noise === 'known' ? Number.POSITIVE_INFINITY : fit.degreesOfFreedom)
-  if (!(cook > limit)) return []
+  const odd = fit.noise === 'known' ? normal.quantile(ODD) : studentT.quantile(ODD, fit.degreesOfFreedom - 1)
+  if (!(cook > limit && Math.abs(deleted) > odd)) return []
   return [
     {
       kind: 'pulls the fit',
