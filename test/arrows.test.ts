@@ -54,6 +54,7 @@ const explorer: Table = {
     'views',
     'books',
     'lit',
+    'uqr',
   ],
   'main.ts': ['words', 'look', 'book', 'kinds', 'flow', 'worker', 'controls', 'views', 'books', 'shell'],
 }

@@ -7,17 +7,19 @@ import { openWorker } from './worker/index.ts'
 
 dress(document)
 
-const name = 'heavier-roller'
-// No await out here: the one-file build runs this as a classic script.
-openBook({
-  name,
-  ...books[name],
-  hash: location.hash,
+const shipped = Object.fromEntries(
+  Object.entries(books).map(([name, book]) => [name, { title: book.spec.title, load: async () => book }]),
+)
+const house = {
+  shipped,
+  first: 'heavier-roller',
   kinds: kindShelf(),
   views: viewShelf(),
   refiner: openWorker(() => new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' })),
   store: openStore(),
-}).then(opening => {
+}
+// No await out here: the one-file build runs this as a classic script.
+openBook(house, location.hash).then(opening => {
   const book = document.querySelector<SwardBook>('sward-book')
   if (book) book.opening = opening
 })

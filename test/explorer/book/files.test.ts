@@ -23,7 +23,7 @@ describe('a book as a file', () => {
     const [page] = spec.pages
     const damaged = {
       ...spec,
-      swardsink: 2,
+      swardsink: '1',
       pages: [
         {
           ...page,
@@ -46,7 +46,12 @@ describe('a book as a file', () => {
       'pages[0].entries[3].colour',
       'pages[0].entries[4].kind',
     ])
-    expect(book?.pages[0]?.entries.map(entry => entry.kind)).toEqual(['map', 'rack'])
+    expect(book?.pages[0]?.entries.map(entry => entry.kind)).toEqual([
+      'map',
+      'carousel',
+      'rack',
+      'constructor',
+    ])
     expect(book?.pages[0]?.entries[0]?.settings).toEqual({ quantity: 'sinkage' })
   })
 
@@ -59,7 +64,7 @@ describe('a book as a file', () => {
   })
 
   it.each([
-    ['{', 'JSON'],
+    ['{', 'JSON to its end'],
     ['[]', 'a sward book'],
     ['null', 'a sward book'],
   ])('refuses %s in words', async (text, expected) => {

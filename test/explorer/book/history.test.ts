@@ -47,8 +47,8 @@ describe('the history of a book', () => {
 
   it('keeps a bounded number of steps', () => {
     let history = startHistory(0)
-    for (let value = 1; value <= 500; value++) history = record(history, { present: value })
-    expect(history.past.length).toBe(200)
-    expect(history.past.at(-1)).toBe(499)
+    for (let value = 1; value <= 1500; value++) history = record(history, { present: value })
+    expect(history.past.length).toBe(1000)
+    expect(history.past.at(-1)).toBe(1499)
   })
 })

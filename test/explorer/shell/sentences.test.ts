@@ -5,6 +5,7 @@ import { failureSentence } from '../../../packages/explorer/src/shell/failureSen
 import { keepPreferences, readPreferences } from '../../../packages/explorer/src/shell/preferences.ts'
 import { whatChanged } from '../../../packages/explorer/src/shell/whatChanged.ts'
 import { readerFor } from '../../../packages/explorer/src/words/index.ts'
+import { memory } from '../../support/memoryStore.ts'
 import { firstBook } from '../entries/firstBook.ts'
 
 const reader = readerFor({ units: 'metric', figureText: 13 })
@@ -63,12 +64,17 @@ describe('what a pale figure is still for', () => {
   it('is the value that was, against what now stands in the field', () => {
     const session = held(-2)
     const changed = whatChanged(book.scenario, { now: book.scenario, held: session.held, reader })
-    expect(changed).toEqual({ was: '6.20\u202fkg', now: '\u22122.00\u202fkg' })
+    expect(changed).toEqual({
+      what: 'Mass of the front roller',
+      was: '6.20\u202fkg',
+      now: '\u22122.00\u202fkg',
+    })
   })
 
   it('is the value that was, against the one that was set', () => {
     const now = bookOf(held(9)).scenario
     expect(whatChanged(book.scenario, { now, held: {}, reader })).toEqual({
+      what: 'Mass of the front roller',
       was: '6.20\u202fkg',
       now: '9.00\u202fkg',
     })
@@ -80,12 +86,7 @@ describe('what a pale figure is still for', () => {
 })
 
 describe('a reader’s own choices', () => {
-  const entries = new Map<string, string>()
-  const store = {
-    getItem: (key: string) => entries.get(key) ?? null,
-    setItem: (key: string, value: string) => void entries.set(key, value),
-    removeItem: (key: string) => void entries.delete(key),
-  }
+  const store = memory()
 
   it('are kept', () => {
     keepPreferences(store, { units: 'US', paper: 'projector' })
@@ -94,7 +95,7 @@ describe('a reader’s own choices', () => {
 
   it('are the usual ones where what is kept makes no sense', () => {
     for (const text of ['', 'null', '3', '{"units":"furlongs","paper":7}', '{']) {
-      entries.set('swardsink/reader', text)
+      store.setItem('swardsink/reader', text)
       expect(readPreferences(store)).toEqual({ units: 'metric', paper: 'system' })
     }
   })

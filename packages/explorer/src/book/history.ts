@@ -7,7 +7,8 @@ export type History<Value> = {
   readonly gesture: string | null
 }
 
-const MOST_STEPS = 200
+/** Books share what did not change, so that a step costs little. */
+const MOST_STEPS = 1000
 
 export function startHistory<Value>(present: Value): History<Value> {
   return { past: [], present, future: [], gesture: null }

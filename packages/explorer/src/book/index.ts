@@ -1,6 +1,34 @@
-export { forget, keep, kept, type Store } from './autosave.ts'
+export { type Address, readAddress, writeAddress } from './address.ts'
+export {
+  addEntry,
+  canMoveEntry,
+  copyEntry,
+  entryOf,
+  freshId,
+  moveEntry,
+  placeOf,
+  putBeside,
+  takeOutEntry,
+  type Way,
+  withEntry,
+} from './arrange.ts'
+export { addPage, copyPage, movePage, takeOutPage, withPage } from './arrangePages.ts'
+export {
+  forget,
+  freeName,
+  type Kept,
+  keep,
+  keepOpened,
+  kept,
+  keptBooks,
+  keptOpened,
+  keptText,
+  keptUnder,
+  type Listed,
+  type Store,
+} from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
-export { type Fields, isRecord } from './fields.ts'
+export { type Fields, fieldsOf, isRecord } from './fields.ts'
 export {
   changeRackRoller,
   fitRoller,
@@ -20,16 +48,20 @@ export {
   type Kinds,
   kindsByName,
   type LiveValue,
+  type Offered,
   type WorkedLine,
 } from './kind.ts'
-export { readLink, scenarioLink } from './link.ts'
-export { parseBook, readBook } from './parse.ts'
+export { packScenario, readLink, scenarioLink } from './link.ts'
+export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
+export { type Row, rowsOf } from './rows.ts'
 export { scalesOf } from './scaleSettables.ts'
 export { serialiseBook } from './serialise.ts'
 export {
   bookOf,
+  changeBook,
   changeEntry,
   choose,
+  completed,
   endGestureOf,
   enter,
   type Held,

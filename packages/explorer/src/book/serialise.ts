@@ -1,8 +1,21 @@
 import { writeScenario } from '@swardsink/model'
 import type { Book, Entry } from './book.ts'
 
-function entryToFile({ kind, id, beside, settings }: Entry): Record<string, unknown> {
-  return { kind, id, ...(beside ? { beside } : {}), ...settings }
+/** An entry of an unknown kind goes back as it came, but for what a reader has changed: its place, title or name. */
+function asItCame(entry: Entry, raw: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  const { id, kind, beside, title } = entry
+  const changed = {
+    ...(id === (raw.id ?? kind) ? {} : { id }),
+    ...(beside === (raw.beside ?? false) ? {} : { beside }),
+    ...(title === raw.title ? {} : { title: title ?? '' }),
+  }
+  return { ...raw, ...changed }
+}
+
+function entryToFile(entry: Entry): Readonly<Record<string, unknown>> {
+  const { kind, id, beside, title, settings, asWritten } = entry
+  if (asWritten) return asItCame(entry, asWritten)
+  return { kind, id, ...(beside ? { beside } : {}), ...(title ? { title } : {}), ...settings }
 }
 
 /** The book in the plain words of a file; reading it back gives the same book. */

@@ -1,4 +1,5 @@
 import type { Scenario } from '@swardsink/model'
+import { withEntry } from './arrange.ts'
 import type { Book } from './book.ts'
 import { endGesture, type History, record, redo, startHistory, undo } from './history.ts'
 import type { Refusal } from './settable.ts'
@@ -93,8 +94,8 @@ export function choose(
 }
 
 /** Other values altogether: a link, or the book's own again. */
-export function replaceScenario(session: Session, scenario: Scenario): Session {
-  return withScenario({ ...session, held: {} }, { scenario })
+export function replaceScenario(session: Session, scenario: Scenario, gesture?: string): Session {
+  return withScenario({ ...session, held: {} }, { scenario, gesture: gesture ?? null })
 }
 
 /** Another book in place of this one; undo brings this one back. */
@@ -114,17 +115,35 @@ export function stepForward(session: Session): Session {
   return { history: redo(session.history), held: {} }
 }
 
+/** A book changed as a document: entries, pages, titles. Changes under one gesture are one step back. */
+export function changeBook(
+  session: Session,
+  { book, gesture = null }: { readonly book: Book; readonly gesture?: string | null },
+): Session {
+  if (book === bookOf(session)) return session
+  return { ...session, history: record(session.history, { present: book, gesture }) }
+}
+
 /** A changed entry of a page: its own settings, such as the sort order of a table. */
 export function changeEntry(
   session: Session,
-  { id, settings }: { readonly id: string; readonly settings: object },
+  q: { readonly id: string; readonly settings: object; readonly gesture?: string },
 ): Session {
-  const book = bookOf(session)
-  const pages = book.pages.map(page => ({
-    ...page,
-    entries: page.entries.map(entry =>
-      entry.id === id ? { ...entry, settings: { ...entry.settings, ...settings } } : entry,
-    ),
+  const book = withEntry(bookOf(session), q.id, entry => ({
+    ...entry,
+    settings: { ...entry.settings, ...q.settings },
   }))
-  return { ...session, history: record(session.history, { present: { ...book, pages } }) }
+  return changeBook(session, { book, ...(q.gesture ? { gesture: q.gesture } : {}) })
+}
+
+/** The same book and all its past, with entries completed whose kind has come since. */
+export function completed(session: Session, complete: (book: Book) => Book): Session {
+  const { past, present, future } = session.history
+  const history = {
+    ...session.history,
+    past: past.map(complete),
+    present: complete(present),
+    future: future.map(complete),
+  }
+  return { ...session, history }
 }

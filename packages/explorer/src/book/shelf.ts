@@ -13,7 +13,9 @@ export function openShelf<Item extends { readonly kind: string }>(q: {
   readonly atHand: readonly Item[]
   readonly onDemand: Readonly<Record<string, () => Promise<Item>>>
 }): Shelf<Item> {
-  const items: Record<string, Item> = Object.fromEntries(q.atHand.map(item => [item.kind, item]))
+  // Without a prototype: a file may name a kind "constructor".
+  const items: Record<string, Item> = Object.create(null)
+  for (const item of q.atHand) items[item.kind] = item
   const names = [...Object.keys(items), ...Object.keys(q.onDemand)]
   return {
     names,

@@ -2,12 +2,15 @@ import type { Scenario } from '@swardsink/model'
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { Entry, Held, Kind } from '../book/index.ts'
 import { announce, paleStyles, wordStyles } from '../controls/index.ts'
-import type { Shown, View } from '../entries/view.ts'
+import type { NamedEntry, Shown, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import { cautionSentence, type Reader } from '../words/index.ts'
+import type { EntryEditor } from './entry-editor.ts'
 import { entryFrameStyles } from './entryFrameStyles.ts'
 import { failureSentence } from './failureSentence.ts'
+import { kindName } from './kindName.ts'
+import { type Act, announceReader, type FocusOn } from './readerEvents.ts'
 import { whatChanged } from './whatChanged.ts'
 import './data-table.ts'
 import './worked-out.ts'
@@ -21,11 +24,16 @@ export class EntryFrame extends LitElement {
     entry: { attribute: false },
     kind: { attribute: false },
     view: { attribute: false },
+    lost: { attribute: false },
     state: { attribute: false },
+    near: { type: Boolean },
     number: {},
     first: { type: Boolean },
     now: { attribute: false },
     held: { attribute: false },
+    named: { attribute: false },
+    can: { attribute: false },
+    canStandBeside: { type: Boolean },
     reader: { attribute: false },
     open: { state: true },
     seconds: { state: true },
@@ -33,14 +41,22 @@ export class EntryFrame extends LitElement {
   static override styles = [sharedStyles, wordStyles, paleStyles, entryFrameStyles]
 
   declare entry: Entry
-  declare kind: Kind
-  declare view: View
+  /** Absent while it is being fetched, and where there is none of that name. */
+  declare kind: Kind | undefined
+  declare view: View | undefined
+  declare lost: 'unknown' | 'unfetched' | null
   declare state: EntryState
+  /** In view or near it; what is far keeps what it shows. */
+  declare near: boolean
   declare number: string
   /** The first entry of a page stands under the page's own heading. */
   declare first: boolean
   declare now: Scenario
   declare held: Readonly<Record<string, Held>>
+  declare named: readonly NamedEntry[]
+  /** What can be done with it while its page is edited; null while it is not. */
+  declare can: Readonly<Record<Act, boolean>> | null
+  declare canStandBeside: boolean
   declare reader: Reader
   declare open: 'table' | 'worked out' | null
   declare seconds: number
@@ -51,6 +67,18 @@ export class EntryFrame extends LitElement {
     super()
     this.open = null
     this.seconds = 0
+  }
+
+  override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return this.near || !this.hasUpdated || changed.has('entry') || changed.has('can')
+  }
+
+  /** Where a reader goes on who has just done this to the entry. */
+  async focusEditor(on?: FocusOn): Promise<void> {
+    await this.updateComplete
+    const editor = this.renderRoot.querySelector<EntryEditor>('entry-editor')
+    await editor?.focusAfter(on)
+    editor?.scrollIntoView({ block: 'nearest' })
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -92,20 +120,52 @@ export class EntryFrame extends LitElement {
     }
   }
 
+  /** The entry's own title, else its kind's, as far as it is known. */
+  private titleOf(shown: Shown | null): string {
+    const { entry, view, reader } = this
+    const usual = shown && view ? view.title(shown) : ''
+    return entry.title || usual || kindName(entry.kind, reader)
+  }
+
   override render() {
     const shown = this.shown
-    const { state } = this
-    const finding = shown && !this.view.saysFinding ? this.view.finding(shown) : null
+    const { state, view, entry } = this
+    const finding = shown && view && !view.saysFinding ? view.finding(shown) : null
+    const headed = entry.title !== undefined || !(this.first || view?.untitled)
     return html`<section class=${this.first ? 'first' : ''} aria-labelledby="title">
-      ${this.first || this.view.untitled ? html`<h2 class="unseen" id="title">${this.number} ${shown && this.view.title(shown)}</h2>` : this.head(shown)}
+      ${headed ? this.head(shown) : html`<h2 class="unseen" id="title">${this.number} ${this.titleOf(shown)}</h2>`}
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
       ${shown && !this.first ? this.choices(shown) : nothing}
-      ${shown ? this.view.draw(shown) : html`<p class="empty">${this.stateWords()}</p>`}
+      ${shown && view ? view.draw(shown) : this.place()}
       ${state.failure ? html`<p class="caution cautions" role="status">${failureSentence(state.failure, this.reader)}</p>` : nothing}
       ${this.cautions()}
       ${this.foot(shown)}
       ${shown ? this.folded(shown) : nothing}
+      ${this.can ? this.editor(shown) : nothing}
     </section>`
+  }
+
+  /** Where a figure will stand that is not there yet, or never will be. */
+  private place() {
+    const { entry: said } = this.reader.words
+    const { lost, entry, view } = this
+    if (lost === 'unknown') return html`<p class="lost">${said.unknownKind(entry.kind)}</p>`
+    if (lost === 'unfetched') return html`<p class="lost">${said.unfetched}</p>`
+    const roomy = view?.untitled ? 'short' : 'tall'
+    return html`<p class="empty ${roomy}">${view ? this.stateWords() : said.fetching}</p>`
+  }
+
+  private editor(shown: Shown | null) {
+    const { entry, view, can, named, now, held, reader } = this
+    const usual = (shown && view ? view.title(shown) : '') || kindName(entry.kind, reader)
+    return html`<entry-editor
+      .entry=${entry}
+      .view=${view}
+      .editing=${{ id: entry.id, settings: entry.settings, now, held, reader, entries: named }}
+      .usualTitle=${usual}
+      .can=${can}
+      .canStandBeside=${this.canStandBeside}
+    ></entry-editor>`
   }
 
   private head(shown: Shown | null) {
@@ -113,15 +173,28 @@ export class EntryFrame extends LitElement {
     const working = state.status === 'working' && this.seconds > 0
     return html`<div class="head ${state.status === 'failed' ? 'failed' : ''}">
       ${working ? html`<progress class="done" max="1" .value=${state.progress} aria-label=${this.reader.words.entry.working('')}></progress>` : nothing}
-      <h2 id="title"><span class="number">${this.number}</span> ${shown ? this.view.title(shown) : this.entry.kind}</h2>
-      <div class="words">${this.stateWords()}${shown ? this.actions() : nothing}</div>
+      <h2 id="title"><span class="number">${this.number}</span> ${this.titleOf(shown)}</h2>
+      <div class="words">${shown ? [this.stateWords(), this.actions()] : nothing}</div>
     </div>`
+  }
+
+  /** What it waits for, by the names a reader knows, each leading there. */
+  private waiting() {
+    const { entry } = this.reader.words
+    const { waitsFor } = this.state
+    if (waitsFor.length === 0) return nothing
+    return html`<span class="state">${entry.waitsFor} ${waitsFor.map((id, at) => {
+      const named = this.named.find(other => other.id === id)
+      const comma = at > 0 ? ', ' : ''
+      if (!named) return html`${comma}${entry.gone(id)}`
+      return html`${comma}<button class="word" @click=${() => announceReader(this, 'show', { id })}>${named.title}</button>`
+    })}</span>`
   }
 
   private stateWords() {
     const { state, reader, held, now } = this
     const { entry } = reader.words
-    if (state.status === 'waiting') return html`<span class="state">${entry.waiting(state.waitsFor)}</span>`
+    if (state.status === 'waiting') return this.waiting()
     if (state.status === 'working' && this.seconds > 0)
       return html`<span class="state">${entry.working(this.seconds.toFixed(1))}</span>
         <button class="word" @click=${() => announce(this, 'stop', { id: this.entry.id })}>${entry.stop}</button>`
@@ -134,8 +207,8 @@ export class EntryFrame extends LitElement {
   private actions() {
     const { entry } = this.reader.words
     return html`
-      ${this.view.table ? this.fold('table', entry.asTable) : nothing}
-      ${this.kind.workedOut ? this.fold('worked out', entry.workedOut) : nothing}
+      ${this.view?.table ? this.fold('table', entry.asTable) : nothing}
+      ${this.kind?.workedOut ? this.fold('worked out', entry.workedOut) : nothing}
     `
   }
 
@@ -151,7 +224,7 @@ export class EntryFrame extends LitElement {
   }
 
   private choices(shown: Shown) {
-    const choices = this.view.choices?.(shown)
+    const choices = this.view?.choices?.(shown)
     if (!choices) return nothing
     return html`<div class="choices" role="group" aria-label=${choices.label}>
       <span>${choices.label}</span>
@@ -166,16 +239,20 @@ export class EntryFrame extends LitElement {
   }
 
   private folded(shown: Shown) {
-    const table = this.open === 'table' ? this.view.table?.(shown) : undefined
+    const table = this.open === 'table' ? this.view?.table?.(shown) : undefined
     if (table) return html`<data-table class="folded" .table=${table}></data-table>`
-    const { workedOut } = this.kind
-    if (this.open !== 'worked out' || !workedOut) return nothing
-    const lines = workedOut({ input: this.state.input, result: shown.result, format: this.reader.format })
+    const { kind } = this
+    if (this.open !== 'worked out' || !kind?.workedOut) return nothing
+    const lines = kind.workedOut({
+      input: this.state.input,
+      result: shown.result,
+      format: this.reader.format,
+    })
     return html`<worked-out
       class="folded"
       .lines=${lines}
-      .section=${this.kind.section}
-      .check=${this.kind.check}
+      .section=${kind.section}
+      .check=${kind.check}
       .reader=${this.reader}
     ></worked-out>`
   }
@@ -190,9 +267,9 @@ export class EntryFrame extends LitElement {
   }
 
   private foot(shown: Shown | null) {
-    const note = shown && this.view.note(shown)
+    const note = shown && this.view?.note(shown)
     const words = this.first
-      ? html`<div class="words">${this.stateWords()}${shown ? [this.choices(shown), this.actions()] : nothing}</div>`
+      ? html`<div class="words">${shown ? [this.stateWords(), this.choices(shown), this.actions()] : nothing}</div>`
       : nothing
     if (!note && !this.first) return nothing
     return html`<div class="foot">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`

@@ -97,9 +97,31 @@ export const entryFrameStyles = css`
   .folded {
     margin-top: var(--s-4);
   }
+  /* About as high as what will stand there, so that what lies below keeps its place. */
   .empty {
     color: var(--ink-2);
     padding: var(--s-6) 0;
+  }
+  .empty.short {
+    min-height: 8rem;
+  }
+  .empty.tall {
+    min-height: 24rem;
+  }
+  .lost {
+    color: var(--ink-2);
+    font-size: var(--t-note);
+    padding: var(--s-3) 0;
+  }
+  section {
+    position: relative;
+  }
+  section:has(entry-editor):focus-within::before {
+    content: '';
+    position: absolute;
+    inset: 0 auto 0 calc(-1 * var(--s-3));
+    width: 3px;
+    background: var(--ink);
   }
   @media print {
     .words,

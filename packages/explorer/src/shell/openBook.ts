@@ -1,43 +1,160 @@
-import type { Problem } from '@swardsink/model'
-import { type Book, type KindShelf, kept, readBook, readLink, type Shelf, type Store } from '../book/index.ts'
+import type { Problem, Scenario } from '@swardsink/model'
+import {
+  type Book,
+  completeBook,
+  forget,
+  freeName,
+  type KindShelf,
+  keepOpened,
+  kept,
+  keptBooks,
+  keptOpened,
+  readAddress,
+  readBook,
+  readLink,
+  type Shelf,
+  type Store,
+} from '../book/index.ts'
 import type { View } from '../entries/view.ts'
 import type { Refiner } from '../flow/index.ts'
-import type { Opening } from './sward-book.ts'
+import type { Notice } from './notices.ts'
 
-/**
- * A book ready to be shown: its own values, else what the reader kept of it, else what the address carries. Damage
- * in any of these is told, and never keeps the book from opening.
- */
-export async function openBook(q: {
-  readonly name: string
-  readonly spec: unknown
-  readonly edition: string
-  readonly hash: string
+/** A book that ships: what a list says of it, and itself when it is asked for. */
+export type Shipped = {
+  readonly title: string
+  load(): Promise<{ readonly spec: unknown; readonly edition: string }>
+}
+
+/** Everything a book is opened with, whichever it is. */
+export type House = {
+  readonly shipped: Readonly<Record<string, Shipped>>
+  /** The shipped book that an address without a name means. */
+  readonly first: string
   readonly kinds: KindShelf
   readonly views: Shelf<View>
   readonly refiner: Refiner
   readonly store: Store
-}): Promise<Opening> {
-  const { kinds, views, refiner, store, name, edition } = q
-  const own = await readBook(q.spec, kinds)
-  if (!own.book) {
-    const found = own.problems.map(({ path, expected, received }) => `${path}: ${expected}, not ${received}`)
-    throw new Error(`the book ${name} cannot be read: ${found.join('; ')}`)
-  }
-  const problems: Problem[] = [...own.problems]
-  const saved = await kept({ store, name, edition, kinds })
-  if (saved) problems.push(...saved.problems)
-  let book = saved?.book ?? own.book
-  const link = await readLink(q.hash)
-  if (link.kind === 'scenario') book = { ...book, scenario: link.scenario }
-  if (link.kind === 'damaged') problems.push(...link.problems)
-  await fetchViews(views, [book, own.book])
-  return { book, own: own.book, problems, kinds, views, refiner, store, name, edition }
 }
 
-/** What draws the entries of these books. */
-export function fetchViews(views: Shelf<View>, books: readonly Book[]): Promise<readonly string[]> {
-  return views.fetch(
-    books.flatMap(({ pages }) => pages.flatMap(page => page.entries.map(entry => entry.kind))),
-  )
+/** A book, ready to be shown. Entries of kinds that are not here yet are completed when they come. */
+export type Opening = {
+  readonly house: House
+  readonly name: string
+  readonly edition: string
+  readonly book: Book
+  /** The book's own values, whatever the reader has changed. */
+  readonly own: Book
+  /** Values that the address carries, to be laid over the book's. */
+  readonly linked: Scenario | null
+  readonly problems: readonly Problem[]
+  readonly notices: readonly Notice[]
+}
+
+/** Of a reader's own books: they have one edition. */
+const OWN_EDITION = ''
+
+type Found = {
+  readonly name: string
+  readonly edition: string
+  readonly own: Book
+  readonly problems: readonly Problem[]
+}
+
+const quick = { fetch: false }
+
+async function findShipped(name: string, { shipped, kinds }: House): Promise<Found | null> {
+  const book = Object.hasOwn(shipped, name) ? shipped[name] : undefined
+  if (!book) return null
+  const { spec, edition } = await book.load()
+  const read = await readBook(spec, kinds, quick)
+  if (!read.book) {
+    const found = read.problems.map(({ path, expected, received }) => `${path}: ${expected}, not ${received}`)
+    throw new Error(`the book ${name} cannot be read: ${found.join('; ')}`)
+  }
+  return { name, edition, own: read.book, problems: read.problems }
+}
+
+async function findOwn(name: string, { store, kinds }: House): Promise<Found | null> {
+  const read = await keptOpened({ store, name, kinds, ...quick })
+  return read?.book ? { name, edition: OWN_EDITION, own: read.book, problems: read.problems } : null
+}
+
+/**
+ * The book an address names: its own values, else what the reader kept of it, and over them what the address
+ * carries. Damage in any of these is told, and never keeps the book from opening.
+ */
+export async function openBook(house: House, hash: string): Promise<Opening> {
+  const { store, kinds } = house
+  const address = readAddress(hash)
+  const asked = address.book ?? house.first
+  const notices: Notice[] = address.foreign.map(text => ({ kind: 'foreign address', text }))
+  const asFound = (await findShipped(asked, house)) ?? (await findOwn(asked, house))
+  if (!asFound) notices.push({ kind: 'no such book', name: asked })
+  const found = asFound ?? (await findShipped(house.first, house))
+  if (!found) throw new Error(`there is no book ${house.first}`)
+  const { name, edition, own } = found
+  const problems: Problem[] = [...found.problems]
+  const saved = await kept({ store, name, kinds, present: own, ...quick })
+  let book = own
+  if (saved?.edition === edition) {
+    problems.push(...saved.read.problems)
+    book = saved.read.book ?? own
+  } else if (saved?.read.book) notices.push(setAside(saved.read.book, { name, house }))
+  const link = await readLink(hash)
+  if (link.kind === 'damaged') problems.push(...link.problems)
+  const linked = link.kind === 'scenario' ? link.scenario : null
+  return { house, name, edition, book, own, linked, problems, notices }
+}
+
+/** Keeps a book under a name of its own, beside the others of this browser; the name, or null where nothing is kept. */
+export function keepAsOwn(
+  book: Book,
+  { store, shipped }: House,
+): { readonly name: string; readonly kept: boolean } {
+  const taken = [...Object.keys(shipped), ...keptBooks(store).map(listed => listed.name)]
+  const name = freeName(book.title, taken)
+  return { name, kept: keepOpened({ store, name, book, when: new Date().toISOString() }) }
+}
+
+/** What was changed in an older edition is not poured into a newer one, and not lost: it becomes a book of its own. */
+function setAside(book: Book, q: { readonly name: string; readonly house: House }): Notice {
+  const { name, kept: isKept } = keepAsOwn(book, q.house)
+  if (isKept) forget({ store: q.house.store, name: q.name })
+  return { kind: 'earlier edition', name, title: book.title }
+}
+
+/** A book from a file becomes one of the reader's own, under a name that is free. */
+export function adoptBook(book: Book, house: House): Opening {
+  const { name } = keepAsOwn(book, house)
+  return { house, name, edition: OWN_EDITION, book, own: book, linked: null, problems: [], notices: [] }
+}
+
+/** Fetches what is still missing of these books, and completes them. Answers what could not be had. */
+export async function fetchRest(
+  books: readonly Book[],
+  { kinds, views }: House,
+): Promise<{
+  readonly complete: (book: Book) => Book
+  readonly problems: readonly Problem[]
+  readonly missing: readonly string[]
+}> {
+  const named = books.flatMap(({ pages }) => pages.flatMap(page => page.entries.map(entry => entry.kind)))
+  const known = [...new Set(named)].filter(name => kinds.names.includes(name))
+  const missing = (await Promise.all([kinds.fetch(known), views.fetch(known)])).flat()
+  const done = new Map<Book, Book>()
+  const problems: Problem[] = []
+  return {
+    missing: [...new Set(missing)],
+    problems,
+    complete(book) {
+      const before = done.get(book)
+      if (before) return before
+      const { book: after, problems: found } = completeBook(book, kinds.items)
+      for (const problem of found)
+        if (!problems.some(({ path, received }) => path === problem.path && received === problem.received))
+          problems.push(problem)
+      done.set(book, after)
+      return after
+    },
+  }
 }

@@ -1,17 +1,24 @@
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
+import type { Book, Listed } from '../book/index.ts'
 import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
+import './book-list.ts'
 import { announceReader } from './readerEvents.ts'
 
 /** How far to trust the page, what is invented, and what a reader can do with their changes. */
 export class PageFoot extends LitElement {
   static override properties = {
-    link: {},
+    book: { attribute: false },
+    name: {},
+    addressed: {},
+    page: { type: Number },
+    shipped: { attribute: false },
+    kept: { attribute: false },
     keeps: { type: Boolean },
     changed: { type: Boolean },
-    said: {},
     reader: { attribute: false },
+    linking: { state: true },
   }
   static override styles = [
     sharedStyles,
@@ -30,6 +37,9 @@ export class PageFoot extends LitElement {
       h2 {
         font-size: var(--t-note);
       }
+      book-list {
+        margin-top: var(--s-4);
+      }
       .words {
         display: flex;
         flex-wrap: wrap;
@@ -37,7 +47,6 @@ export class PageFoot extends LitElement {
         align-items: baseline;
         margin-top: var(--s-2);
       }
-      a,
       label {
         line-height: var(--target);
       }
@@ -57,44 +66,69 @@ export class PageFoot extends LitElement {
         }
       }
       @media print {
-        .changes {
+        .changes,
+        book-list {
           display: none;
         }
       }
     `,
   ]
 
-  declare link: string
+  declare book: Book
+  declare name: string
+  /** The book's name in the address; null for the one an address without a name means. */
+  declare addressed: string | null
+  /** Counted from 1. */
+  declare page: number
+  declare shipped: readonly { readonly name: string; readonly title: string }[]
+  declare kept: readonly Listed[]
   declare keeps: boolean
   declare changed: boolean
-  /** The last thing that was done here, said once. */
-  declare said: string
   declare reader: Reader
+  /** The link to the present values is folded out. */
+  declare linking: boolean
+
+  constructor() {
+    super()
+    this.linking = false
+  }
 
   override render() {
-    const { page } = this.reader.words
+    const { book, reader } = this
+    const { page, files } = reader.words
     return html`<footer>
       <section aria-labelledby="trust">
         <h2 id="trust">${page.trust}</h2>
         <p class="small">${page.trustText}</p>
         <p class="note">${page.invented}</p>
+        <book-list .shipped=${this.shipped} .own=${this.kept} .present=${this.name} .reader=${reader}></book-list>
       </section>
       <section class="changes" aria-labelledby="changes">
         <h2 id="changes">${page.changes}</h2>
         <p class="note">${this.keeps ? page.kept : page.notKept}</p>
         <div class="words">
           <button class="word" ?disabled=${!this.changed} @click=${() => announceReader(this, 'restore')}>${page.restore}</button>
-          <a class="word" href=${this.link} @click=${this.linked}>${page.link}</a>
           <button class="word" @click=${() => announceReader(this, 'save')}>${page.saveFile}</button>
           <label class="word open">${page.openFile}<input type="file" accept=".json" @change=${this.opened}></label>
+          <button class="word" aria-expanded=${this.linking ? 'true' : 'false'} @click=${this.link}>${location.protocol === 'file:' ? files.linkAsText : files.link}</button>
         </div>
-        <p class="note" role="status">${this.said}</p>
+        ${
+          this.linking
+            ? html`<scenario-link
+                .scenario=${book.scenario}
+                .book=${this.addressed}
+                .page=${this.page}
+                .reader=${reader}
+              ></scenario-link>`
+            : nothing
+        }
       </section>
     </footer>`
   }
 
-  private linked(): void {
-    this.said = this.reader.words.page.linked
+  private link(): void {
+    void import('./scenario-link.ts')
+    this.linking = !this.linking
   }
 
   private opened(event: Event): void {

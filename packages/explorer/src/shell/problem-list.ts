@@ -30,10 +30,10 @@ export class ProblemList extends LitElement {
 
   override render() {
     if (this.problems.length === 0) return nothing
-    const { page } = this.reader.words
+    const { files } = this.reader.words
     return html`<section class="caution" role="alert">
-      <p>${this.nothing ? page.unopened : page.damaged}</p>
-      <ul>${this.problems.map(problem => html`<li>${page.problemAt(problem)}</li>`)}</ul>
+      <p>${this.nothing ? files.unopened : files.damaged}</p>
+      <ul>${this.problems.map(problem => html`<li>${files.problemAt(problem)}</li>`)}</ul>
     </section>`
   }
 }

@@ -1,6 +1,14 @@
+import type { Way } from '../book/index.ts'
 import type { Preferences } from './preferences.ts'
 
-/** What head and foot tell the book; they say it one tree up, so these need not travel far. */
+/** What can be done with an entry or a page while it is edited. */
+export type Act = Way | 'copy' | 'take out'
+export const ACTS: readonly Act[] = ['earlier', 'later', 'copy', 'take out']
+
+/** Where the focus goes after something was done to an entry: the word that did it, or the tick that did. */
+export type FocusOn = Act | 'beside'
+
+/** What head, foot, page and entries tell the book. */
 export type ReaderEvents = {
   prefer: Preferences
   undo: undefined
@@ -8,6 +16,27 @@ export type ReaderEvents = {
   restore: undefined
   save: undefined
   open: File
+  /** Begin or end editing. */
+  edit: boolean
+  arrange: { readonly id: string; readonly act: Act }
+  'arrange-page': { readonly act: Act | 'add' }
+  add: { readonly kind: string }
+  /** Titles and sentences of the book, a page or an entry. */
+  write: {
+    readonly what: 'book title' | 'page title' | 'lead' | 'entry title'
+    readonly text: string
+    readonly id?: string
+  }
+  /** The hand has left a title: the next change is a step of its own. */
+  written: undefined
+  beside: { readonly id: string; readonly beside: boolean }
+  /** Show me this entry, on whatever page. */
+  show: { readonly id: string }
+  /** Another tab's changes in place of these. */
+  'take-other': undefined
+  dismiss: { readonly kind: string }
+  /** Forget a kept book. */
+  'forget-book': { readonly name: string }
 }
 
 export function announceReader<Name extends keyof ReaderEvents>(

@@ -14,6 +14,7 @@ export class RunningHead extends LitElement {
     preferences: { attribute: false },
     canUndo: { type: Boolean },
     canRedo: { type: Boolean },
+    editing: { type: Boolean },
     reader: { attribute: false },
   }
   static override styles = [
@@ -60,6 +61,9 @@ export class RunningHead extends LitElement {
         max-width: 100%;
         field-sizing: content;
       }
+      .edit {
+        color: var(--ink);
+      }
       @media print {
         .words {
           display: none;
@@ -73,10 +77,11 @@ export class RunningHead extends LitElement {
   declare preferences: Preferences
   declare canUndo: boolean
   declare canRedo: boolean
+  declare editing: boolean
   declare reader: Reader
 
   override render() {
-    const { page: said } = this.reader.words
+    const { page: said, editing } = this.reader.words
     const { units, paper } = this.preferences
     return html`<header class="head">
       <strong>${this.book}</strong>
@@ -93,6 +98,7 @@ export class RunningHead extends LitElement {
             name => html`<option value=${name} ?selected=${name === paper}>${said.themes[name]}</option>`,
           )}</select>
         </label>
+        <button class="word edit" @click=${() => announceReader(this, 'edit', !this.editing)}>${this.editing ? editing.done : editing.edit}</button>
         <button class="word" ?disabled=${!this.canUndo} @click=${() => announceReader(this, 'undo')}>${said.undo}</button>
         <button class="word" ?disabled=${!this.canRedo} @click=${() => announceReader(this, 'redo')}>${said.redo}</button>
         <button class="word" @click=${() => window.print()}>${said.print}</button>

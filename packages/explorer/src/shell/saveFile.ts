@@ -1,11 +1,31 @@
 import { type Book, serialiseBook } from '../book/index.ts'
 
-/** Hands the reader a book as a file. */
-export function saveFile(book: Book): void {
-  const address = URL.createObjectURL(new Blob([serialiseBook(book)], { type: 'application/json' }))
+/** Some browsers fetch what is handed over a while after it was. */
+const UNTIL_FETCHED = 10_000
+
+/** Hands the reader something as a file. */
+export function handOver(content: Blob, name: string): void {
+  const address = URL.createObjectURL(content)
   const link = document.createElement('a')
   link.href = address
-  link.download = `${book.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.swardsink.json`
+  link.download = name
   link.click()
-  URL.revokeObjectURL(address)
+  setTimeout(() => URL.revokeObjectURL(address), UNTIL_FETCHED)
+}
+
+/** A title as the name of a file: letters and digits of any alphabet. */
+export function fileName(title: string, ending: string): string {
+  const plain = title
+    .toLowerCase()
+    .replaceAll(/[^\p{Letter}\p{Number}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+  return `${plain || 'swardsink'}.${ending}`
+}
+
+/** Hands the reader a book as a file. */
+export function saveFile(book: Book): void {
+  handOver(
+    new Blob([serialiseBook(book)], { type: 'application/json' }),
+    fileName(book.title, 'swardsink.json'),
+  )
 }

@@ -1,24 +1,23 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { bookOf, type Entry, type Kinds, type Page, type Session } from '../book/index.ts'
-import type { View } from '../entries/view.ts'
+import {
+  bookOf,
+  canMoveEntry,
+  type Entry,
+  type Kinds,
+  type Page,
+  type Row,
+  rowsOf,
+  type Session,
+} from '../book/index.ts'
+import type { NamedEntry, View } from '../entries/view.ts'
 import type { Flow } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
+import type { EntryFrame } from './entry-frame.ts'
 import './entry-frame.ts'
-
-/** An entry and those that stand beside it. */
-type Row = readonly [Entry, ...Entry[]]
-
-export function rowsOf(entries: readonly Entry[]): readonly Row[] {
-  const rows: [Entry, ...Entry[]][] = []
-  for (const entry of entries) {
-    const last = rows.at(-1)
-    if (entry.beside && last) last.push(entry)
-    else rows.push([entry])
-  }
-  return rows
-}
+import type { FocusOn } from './readerEvents.ts'
+import { watchNear } from './watchNear.ts'
 
 /** One page: its sentence, its entries in order, and the cautions where it invites work on a unit. */
 export class SwardPage extends LitElement {
@@ -30,8 +29,14 @@ export class SwardPage extends LitElement {
     flow: { attribute: false },
     kinds: { attribute: false },
     views: { attribute: false },
+    known: { attribute: false },
     reader: { attribute: false },
     turn: { type: Number },
+    near: { attribute: false },
+    named: { attribute: false },
+    missing: { attribute: false },
+    editing: { type: Boolean },
+    onNear: { attribute: false },
   }
   static override styles = [
     sharedStyles,
@@ -52,6 +57,9 @@ export class SwardPage extends LitElement {
       .folio b {
         color: var(--ink);
         font-weight: var(--weight);
+      }
+      h1:focus-visible {
+        outline-offset: 6px;
       }
       h1 {
         max-width: 50.5rem;
@@ -119,9 +127,43 @@ export class SwardPage extends LitElement {
   declare flow: Flow
   declare kinds: Kinds
   declare views: Readonly<Record<string, View>>
+  /** Every kind there is, fetched or not. */
+  declare known: readonly string[]
   declare reader: Reader
   /** Counts answers: the flow tells of a new one by it. */
   declare turn: number
+  /** Entries in view or near it: only these are drawn anew. */
+  declare near: ReadonlySet<string>
+  /** All entries of the book, as a reader knows them. */
+  declare named: readonly NamedEntry[]
+  /** Kinds that could not be fetched. */
+  declare missing: readonly string[]
+  declare editing: boolean
+  declare onNear: (near: ReadonlySet<string>) => void
+
+  constructor() {
+    super()
+    watchNear(this, {
+      selector: 'entry-frame',
+      nameOf: element => element.getAttribute('data-entry') ?? '',
+      onChange: near => this.onNear(near),
+    })
+  }
+
+  frame(id: string): EntryFrame | null {
+    return this.renderRoot.querySelector<EntryFrame>(`entry-frame[data-entry="${CSS.escape(id)}"]`)
+  }
+
+  /** Puts the focus where the reader goes on who has just done this to an entry. */
+  async focusEntry(id: string, on?: FocusOn): Promise<void> {
+    await this.updateComplete
+    await this.frame(id)?.focusEditor(on)
+  }
+
+  /** The page's own heading: where reading begins after a turn. */
+  focusHeading(): void {
+    this.renderRoot.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true })
+  }
 
   override render() {
     const { page, index, count, reader } = this
@@ -130,15 +172,16 @@ export class SwardPage extends LitElement {
     let number = 0
     const numbered = new Map(
       page.entries.map(entry => {
-        if (!this.views[entry.kind]?.untitled) number++
+        if (entry.title || !this.views[entry.kind]?.untitled) number++
         return [entry.id, `${index + 1}.${number}`] as const
       }),
     )
     return html`
       <header>
         ${count > 1 ? html`<p class="folio"><b>${index + 1}</b> ${said.of(count)}</p>` : nothing}
-        <h1>${page.lead}</h1>
+        <h1 tabindex="-1">${page.lead || page.title || reader.words.page.untitledPage(index + 1)}</h1>
       </header>
+      ${rows.length === 0 ? html`<p class="small">${reader.words.editing.empty}</p>` : nothing}
       ${repeat(
         rows,
         ([entry]) => entry.id,
@@ -156,7 +199,7 @@ export class SwardPage extends LitElement {
           row,
           entry => entry.id,
           entry =>
-            this.frame(entry, {
+            this.framed(entry, {
               lead: lead && entry === main,
               beside: entry !== main,
               number: numbered.get(entry.id) ?? '',
@@ -174,26 +217,37 @@ export class SwardPage extends LitElement {
     </aside>`
   }
 
-  private frame(
+  private framed(
     entry: Entry,
     q: { readonly lead: boolean; readonly beside: boolean; readonly number: string },
   ) {
-    const kind = this.kinds[entry.kind]
-    const view = this.views[entry.kind]
-    if (!kind || !view) return nothing
+    const { session, reader, page } = this
+    const book = bookOf(session)
+    const can = (way: 'earlier' | 'later') => canMoveEntry(book, { id: entry.id, way })
     return html`<entry-frame
       data-entry=${entry.id}
       class=${q.beside ? 'beside' : ''}
       .entry=${entry}
-      .kind=${kind}
-      .view=${view}
+      .kind=${this.kinds[entry.kind]}
+      .view=${this.views[entry.kind]}
+      .lost=${this.lost(entry)}
       .state=${this.flow.stateOf(entry.id)}
+      .near=${this.near.has(entry.id)}
       .number=${q.number}
       .first=${q.lead}
-      .now=${bookOf(this.session).scenario}
-      .held=${this.session.held}
-      .reader=${this.reader}
+      .now=${book.scenario}
+      .held=${session.held}
+      .named=${this.named}
+      .can=${this.editing ? { earlier: can('earlier'), later: can('later'), copy: true, 'take out': true } : null}
+      .canStandBeside=${page.entries[0]?.id !== entry.id}
+      .reader=${reader}
     ></entry-frame>`
+  }
+
+  /** Why an entry cannot be drawn, if it never will be. */
+  private lost(entry: Entry): 'unknown' | 'unfetched' | null {
+    if (this.missing.includes(entry.kind)) return 'unfetched'
+    return this.known.includes(entry.kind) ? null : 'unknown'
   }
 }
 

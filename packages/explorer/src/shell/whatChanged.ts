@@ -10,20 +10,21 @@ export function whatChanged(
     readonly held: Readonly<Record<string, Held>>
     readonly reader: Reader
   },
-): { readonly was: string; readonly now: string } | null {
+): { readonly what: string; readonly was: string; readonly now: string } | null {
   const { now, held, reader } = q
   for (const of of Object.values(settables)) {
     if (of.kind !== 'quantity') continue
     const before = of.value(was)
     if (before === null) continue
+    const what = reader.words.settables[of.name]?.name ?? of.name
     const refused = held[of.name]
     if (refused) {
       const shown = refused.value === null ? refused.text : reader.format(refused.value, of.quantity)
-      return { was: reader.format(before, of.quantity), now: shown }
+      return { what, was: reader.format(before, of.quantity), now: shown }
     }
     const after = of.value(now)
     if (after !== null && after !== before)
-      return { was: reader.format(before, of.quantity), now: reader.format(after, of.quantity) }
+      return { what, was: reader.format(before, of.quantity), now: reader.format(after, of.quantity) }
   }
   return null
 }

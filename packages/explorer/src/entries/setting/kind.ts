@@ -13,6 +13,8 @@ export const setting: Kind<'setting', SettingSettings, null, null> = {
     of
       .filter(name => !settable(name))
       .map(name => ({ path: 'of', expected: 'the name of a setting', received: name })),
+  sets: ({ of }) => of,
+  whenAdded: () => ({ of: ['frontRoller.mass', 'turf.softness'] }),
   needs: () => [],
   input: () => null,
   compute: () => ({ outcome: 'answered', result: null, cautions: [] }),

@@ -22,6 +22,7 @@ export const sideView: Kind<'sideView', SideViewSettings, SettledInput, SettledU
     settings
       .filter(name => !settable(name))
       .map(name => ({ path: 'settings', expected: 'the name of a setting', received: name })),
+  sets: ({ settings }) => settings,
   needs: () => [],
   input: ({ scenario }) => settledInput(scenario),
   compute: input =>

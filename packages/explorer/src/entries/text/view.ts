@@ -66,4 +66,8 @@ export const textView: View<'text', TextSettings, TextResult> = {
   finding: () => null,
   note: () => null,
   draw: shown => html`<text-entry .shown=${shown}></text-entry>`,
+  edit(editing) {
+    void import('./text-editor.ts')
+    return html`<text-editor .editing=${editing}></text-editor>`
+  },
 }

@@ -4,6 +4,7 @@ import type { Values } from './speaking.ts'
 export const editing = {
   edit: 'Edit this page',
   done: 'Done',
+  noEditing: 'What is needed for editing could not be fetched: is there a connection?',
   earlier: 'earlier',
   later: 'later',
   copy: 'copy',

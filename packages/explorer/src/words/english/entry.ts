@@ -1,4 +1,4 @@
-import { list, type Values } from './speaking.ts'
+import type { Values } from './speaking.ts'
 
 export const entry = {
   asTable: 'As a table',
@@ -7,8 +7,15 @@ export const entry = {
   check: (path: string) => `Checked by ${path}.`,
   working: (seconds: string) => `working, ${seconds} s`,
   stop: 'Stop',
-  waiting: (names: readonly string[]) => `waits for ${list(names)}`,
+  waitsFor: 'waits for',
+  gone: (name: string) => `“${name}”, which is no longer in this book`,
   still: 'still for the values before',
-  stillFor: ({ was, now }: Values<'was' | 'now'>) => `still for ${was}; now ${now}`,
+  stillFor: ({ what, was, now }: Values<'what' | 'was' | 'now'>) => `${what}: still for ${was}; now ${now}`,
+  fetching: 'being fetched',
+  unfetched: 'What draws this could not be fetched: is there a connection? It is kept as it is.',
+  unknownKind: (kind: string) =>
+    kind === ''
+      ? 'An entry that does not say of what kind it is. It is kept as it came, and saved as it is.'
+      : `An entry of a kind this program does not know, “${kind}”. It is kept as it came, and saved as it is.`,
   cautions: 'Cautions',
 }

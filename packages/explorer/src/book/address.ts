@@ -1,0 +1,47 @@
+/** What an address says after #: which book, which page of it, whose values. */
+export type Address = {
+  readonly book: string | null
+  /** Counted from 1, as it is read on the page. */
+  readonly page: number | null
+  /** A packed scenario. */
+  readonly scenario: string | null
+  /** What means nothing here. */
+  readonly foreign: readonly string[]
+}
+
+export function readAddress(hash: string): Address {
+  let address: Address = { book: null, page: null, scenario: null, foreign: [] }
+  for (const part of hash.replace(/^#/, '').split('&')) {
+    if (part === '') continue
+    const at = part.indexOf('=')
+    const [name, value] = at < 0 ? [part, ''] : [part.slice(0, at), part.slice(at + 1)]
+    if (name === 'scenario') address = { ...address, scenario: value }
+    else if (name === 'book' && value !== '') address = { ...address, book: decoded(value) }
+    else if (name === 'page' && /^[1-9]\d{0,3}$/.test(value)) address = { ...address, page: Number(value) }
+    else address = { ...address, foreign: [...address.foreign, decoded(part)] }
+  }
+  return address
+}
+
+/** The address of a page, with #; empty for the first page of the first book. */
+export function writeAddress(q: {
+  readonly book: string | null
+  readonly page: number
+  readonly scenario?: string | null
+}): string {
+  const parts = [
+    ...(q.book === null ? [] : [`book=${encodeURIComponent(q.book)}`]),
+    ...(q.page === 1 ? [] : [`page=${q.page}`]),
+    ...(q.scenario ? [`scenario=${q.scenario}`] : []),
+  ]
+  return parts.length > 0 ? `#${parts.join('&')}` : ''
+}
+
+/** Half an escape is a damaged address, told as it stands. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
+}
