@@ -120,6 +120,7 @@ export {
   type NoHeight,
   type Noise,
   type Position,
+  refit,
   type Scatter,
   type Share,
   type SinkageMap,

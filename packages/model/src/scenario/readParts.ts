@@ -29,10 +29,14 @@ export function readRoller(value: unknown, path: string, findings: Findings): Ro
 export function readTurf(value: unknown, path: string, findings: Findings): Turf | undefined {
   const object = readObject(value, path, findings)
   if (!object) return undefined
-  const read = readNumbers(object, path, { numbers: fields.turf, others: ['law'] }, findings)
+  const read = readNumbers(object, path, { numbers: fields.turf, others: ['law', 'source'] }, findings)
   const law = readLaw(object.law, joined(path, 'law'), findings)
-  if (!read || !law) return undefined
-  const turf: Turf = { law, ...read }
+  const { source } = object
+  const isText = source === undefined || typeof source === 'string'
+  if (!isText)
+    findings.problems.push({ path: joined(path, 'source'), expected: 'text', received: describe(source) })
+  if (!read || !law || !isText) return undefined
+  const turf: Turf = { law, ...read, ...(source === undefined ? {} : { source }) }
   return keepProblems(turfProblems(turf, path), findings) ? turf : undefined
 }
 

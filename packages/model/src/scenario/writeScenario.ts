@@ -60,6 +60,7 @@ function writeLaw(law: PressureLaw, system: Units): Written {
 const writeTurf = (turf: Turf, system: Units): Written => ({
   law: writeLaw(turf.law, system),
   ...writeNumbers(turf, fields.turf, system),
+  ...(turf.source === undefined ? {} : { source: turf.source }),
 })
 
 type Rack = Scenario['rollers']

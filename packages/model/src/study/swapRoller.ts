@@ -14,6 +14,22 @@ export function swapRoller(unit: Unit, position: Position, roller: Roller): Unit
     : { ...raised(unit, { front: 0, rear: growth }), rearRoller: roller }
 }
 
+/**
+ * The unit with another roller fitted and nothing re-set: what the rack's "cuts" stands for.
+ *
+ *   h_b → h_b + ½ ΔD (1 − c/B) in front, h_b + ½ ΔD c/B behind; every height on the bench line moves with it
+ *
+ * Units   [m]
+ * Source  docs/physics.md §4
+ */
+export function refit(q: {
+  readonly unit: Unit
+  readonly position: Position
+  readonly roller: Roller
+}): Unit {
+  return swapRoller(q.unit, q.position, q.roller)
+}
+
 /** Whether two rollers are the same in every size. */
 export const sameRoller = (one: Roller, other: Roller): boolean => {
   const a = one.surface
