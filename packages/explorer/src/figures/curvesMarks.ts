@@ -2,15 +2,16 @@ import { svg } from 'lit'
 import { type Box, grown } from './box.ts'
 import type { CurveData, CurvesLayout, CurvesSpec } from './curvesLayout.ts'
 import type { CurvesWords } from './curvesWords.ts'
-import { drawLabel } from './drawLabel.ts'
+import { drawLabel, drawLeader } from './drawLabel.ts'
 import { type Frame, lineHeight, type Point, pathOf, textSize } from './frame.ts'
-import { alongLine } from './leader.ts'
+import { alongLine, needsLeader } from './leader.ts'
 import { crossLine, dot, type Mark, presentRing, readingRing, wedge } from './marks.ts'
-import { placeLabel, placeName, type Room } from './placeLabel.ts'
+import { type PlacedLabel, placeLabel, placeName, type Room } from './placeLabel.ts'
+import { textWidth } from './textWidth.ts'
 
 /** Half of what a ring, or a dot, covers, px. */
 const RING = 11
-const DOT = 7
+const DOT = 5
 
 const boxRound = ({ x, y }: Point, half: number): Box => ({
   x: x - half,
@@ -18,6 +19,33 @@ const boxRound = ({ x, y }: Point, half: number): Box => ({
   width: 2 * half,
   height: 2 * half,
 })
+
+/** Readings at one load stand side by side, so that each is seen. */
+const SIDE_BY_SIDE = 11
+
+function readingPlaces(readings: readonly CurveData[], { at }: CurvesLayout): readonly Point[] {
+  const alike = new Map<number, CurveData[]>()
+  for (const reading of readings) {
+    const column = Math.round(at(reading).x / SIDE_BY_SIDE)
+    alike.set(column, [...(alike.get(column) ?? []), reading])
+  }
+  return [...alike.values()].flatMap(list =>
+    list.map((reading, i) => {
+      const { x, y } = at(reading)
+      return { x: x + (i - (list.length - 1) / 2) * SIDE_BY_SIDE, y }
+    }),
+  )
+}
+
+/** Where a label may stand beside a mark, best first: over the curve, then under it. */
+const beside = ({ x, y }: Point, q: { readonly away: number; readonly size: number }) => [
+  { x: x + q.away, y: y - q.size * 1.4, anchor: 'start' } as const,
+  { x: x - q.away, y: y + q.size * 0.2, anchor: 'end' } as const,
+  { x: x + q.away, y: y + q.size * 0.2, anchor: 'start' } as const,
+  { x: x - q.away, y: y - q.size * 1.4, anchor: 'end' } as const,
+]
+
+type Placed = { readonly label: PlacedLabel; readonly target: Point | null }
 
 /** The lines that define softness, the others where they stand, readings, and over all the case in hand. */
 export function drawCurveMarks(spec: CurvesSpec, layout: CurvesLayout, frame: Frame<CurvesWords>): Mark {
@@ -27,48 +55,81 @@ export function drawCurveMarks(spec: CurvesSpec, layout: CurvesLayout, frame: Fr
   const here = at(spec.present)
   const left = { x: box.x, y: here.y }
   const foot = { x: here.x, y: box.y + box.height }
-  const others = spec.curves.filter(({ present, own }) => !present && own !== null)
-  const dots = others.map(({ own }) => at(own as CurveData)).filter(({ x }) => x <= box.x + box.width)
+  const readings = readingPlaces(spec.readings, layout)
+  const others = spec.curves.flatMap(({ present, own, points, label }) =>
+    present || own === null || own.x > spec.most
+      ? []
+      : [{ place: at(own), isBare: points.length === 0, label }],
+  )
+  const taken: Box[] = [
+    ...[here, ...readings].map(place => boxRound(place, RING)),
+    ...others.map(({ place }) => boxRound(place, DOT)),
+  ]
   const lines = spec.curves.flatMap(({ points }) =>
     points.slice(1).flatMap((point, i) => alongLine(at(points[i] as CurveData), at(point))),
   )
-  const taken: Box[] = [
-    ...[here, ...spec.readings.map(at)].map(place => boxRound(place, RING)),
-    ...dots.map(place => boxRound(place, DOT)),
-  ]
+  const crossing = [...alongLine(here, left), ...alongLine(here, foot)]
   const room: Room = {
     bounds: grown(box, -4),
     size,
     lineHeight: lineHeight(frame),
     taken,
-    avoided: [...lines, ...alongLine(here, left), ...alongLine(here, foot)],
+    avoided: [...lines, ...crossing],
   }
-  const near = ({ x, y }: Point, dy: number) => [
-    { x: x + 12, y: y - dy - size, anchor: 'start' } as const,
-    { x: x - 12, y: y + dy / 2, anchor: 'end' } as const,
-    { x: x + 12, y: y + dy / 2, anchor: 'start' } as const,
-    { x: x - 12, y: y - dy - size, anchor: 'end' } as const,
-  ]
+  const placed: Placed[] = []
+  const put = (label: PlacedLabel | undefined, target: Point | null = null): void => {
+    if (!label) return
+    taken.push(label.box)
+    placed.push({ label, target })
+  }
   const x = format(spec.present.x, spec.quantity)
-  const sinkage = format(spec.present.sinkage, 'sinkage')
-  const label = placeLabel(
-    { lines: [{ text: words.here({ x, sinkage }), strong: true }], places: near(here, 10) },
+  const text = words.here({ x, sinkage: format(spec.present.sinkage, 'sinkage') })
+  const wanted = { lines: [{ text, strong: true }], places: beside(here, { away: 14, size }) }
+  // A number that would stand far from its mark had better cross a curve.
+  put(placeName(wanted, room) ?? placeLabel(wanted, { ...room, avoided: crossing }))
+  // A mark without a curve of its own has its name beside it, where there is room for one.
+  for (const { place, label, isBare } of others) {
+    if (!isBare) continue
+    const places = beside(place, { away: 8, size })
+    put(placeName({ lines: [{ text: label }], places, target: place }, room), place)
+  }
+  put(unknownLabel(spec, layout, frame, room))
+  const softness = spec.softness && drawSoftness(spec.softness, layout, frame, room)
+  const labels = placed.map(({ label, target }) =>
+    target && needsLeader(label.box, target)
+      ? svg`${drawLeader(label, target)}${drawLabel(label)}`
+      : drawLabel(label),
+  )
+  return svg`${softness}${others.map(({ place }) => dot(place))}${readings.map(readingRing)}
+    ${crossLine(here, left)}${crossLine(here, foot)}${wedge(left, { size: 10, turned: -90 })}${wedge(foot, { size: 10, turned: 180 })}
+    ${labels}${presentRing(here)}`
+}
+
+/** What the stipple says, in one of its corners. */
+function unknownLabel(
+  { curves }: CurvesSpec,
+  { box, x }: CurvesLayout,
+  frame: Frame<CurvesWords>,
+  room: Room,
+): PlacedLabel | undefined {
+  const knownTo = curves.find(({ present }) => present)?.knownTo ?? null
+  const text = frame.words.unknown
+  if (knownTo === null) return undefined
+  const from = x(knownTo)
+  const right = box.x + box.width
+  if (textWidth(text, room.size) + 16 > right - from) return undefined
+  const foot = box.y + box.height - room.lineHeight - 8
+  return placeName(
+    {
+      lines: [{ text }],
+      places: [
+        { x: right - 8, y: box.y + 8, anchor: 'end' },
+        { x: from + 8, y: foot, anchor: 'start' },
+        { x: right - 8, y: foot, anchor: 'end' },
+      ],
+    },
     room,
   )
-  taken.push(label.box)
-  // A mark without a curve of its own has its name beside it, where there is room for one.
-  const names = others
-    .filter(({ points }) => points.length === 0)
-    .flatMap(({ label: text, own }) => {
-      const target = at(own as CurveData)
-      const placed = placeName({ lines: [{ text }], places: near(target, 4), target }, room)
-      if (placed) taken.push(placed.box)
-      return placed ? [placed] : []
-    })
-  return svg`${spec.softness && drawSoftness(spec.softness, layout, frame, room)}${dots.map(dot)}${names.map(name => drawLabel(name))}
-    ${spec.readings.map(reading => readingRing(at(reading)))}
-    ${crossLine(here, left)}${crossLine(here, foot)}${wedge(left, { size: 10, turned: -90 })}${wedge(foot, { size: 10, turned: 180 })}
-    ${presentRing(here)}${drawLabel(label)}`
 }
 
 function drawSoftness(

@@ -15,7 +15,6 @@ import type { CurvesWords } from './curvesWords.ts'
 import { type Frame, lineHeight, type Point, pathOf, px, textSize } from './frame.ts'
 import type { Mark } from './marks.ts'
 import { stipple } from './stipple.ts'
-import { textWidth } from './textWidth.ts'
 import { linearTicksOf } from './ticks.ts'
 
 /** Load or pressure against sinkage for several rollers, turfs or laws, with the case in hand and readings. */
@@ -24,7 +23,7 @@ export function sinkageCurves(spec: CurvesSpec, frame: Frame<CurvesWords>): Temp
   const { words, width } = frame
   const { height } = layout
   return html`<svg class="figure sinkage-curves" width=${width} height=${px(height)} viewBox="0 0 ${width} ${px(height)}" font-size=${textSize(frame)} role="img" aria-label=${words.title}>
-    ${stipple}${drawUnknown(spec, layout, frame)}${drawAxes(spec, layout, frame)}
+    ${stipple}${drawUnknown(spec, layout)}${drawAxes(spec, layout, frame)}
     ${spec.curves.filter(({ present }) => !present).map(curve => drawCurve(curve, layout))}
     ${spec.curves.filter(({ present }) => present).map(curve => drawCurve(curve, layout))}
     ${drawCurveNames(spec, layout, frame)}${drawCurveMarks(spec, layout, frame)}
@@ -32,22 +31,11 @@ export function sinkageCurves(spec: CurvesSpec, frame: Frame<CurvesWords>): Temp
 }
 
 /** Where the law of the turf in hand is only carried on. */
-function drawUnknown(
-  { curves }: CurvesSpec,
-  { box, x }: CurvesLayout,
-  frame: Frame<CurvesWords>,
-): Mark | undefined {
+function drawUnknown({ curves }: CurvesSpec, { box, x }: CurvesLayout): Mark | undefined {
   const knownTo = curves.find(({ present }) => present)?.knownTo ?? null
   if (knownTo === null) return undefined
   const from = x(knownTo)
-  const room = box.x + box.width - from
-  const { unknown } = frame.words
-  const size = textSize(frame)
-  const fits = textWidth(unknown, size) + 8 < room
-  return svg`<rect fill="url(#stipple)" x=${px(from)} y=${px(box.y)} width=${px(room)} height=${px(box.height)} />${
-    fits &&
-    svg`<text class="on-paper" x=${px(box.x + box.width - 8)} y=${px(box.y + lineHeight(frame) + 4)} text-anchor="end">${unknown}</text>`
-  }`
+  return svg`<rect fill="url(#stipple)" x=${px(from)} y=${px(box.y)} width=${px(box.x + box.width - from)} height=${px(box.height)} />`
 }
 
 function drawAxes(spec: CurvesSpec, layout: CurvesLayout, frame: Frame<CurvesWords>): Mark {

@@ -76,8 +76,8 @@ export function slidingLayout(spec: SlidingSpec, frame: Frame<SlidingWords>): Sl
     AIR *
     Math.max(...[...stretchesOf(spec), ...wholeStretch].flatMap(one => profile(one, spec).map(({ y }) => y)))
   const numbers = [
-    words.mean(format(spec.mean, 'sliding')),
-    words.rootMeanSquare(format(spec.rootMeanSquare, 'sliding')),
+    words.mean(format(spec.mean, 'sliding', { unit: false })),
+    words.rootMeanSquare(format(spec.rootMeanSquare, 'sliding', { unit: false })),
   ]
   const names = Math.max(
     ...[...numbers, spec.whole === null ? '' : words.whole].map(text => textWidth(text, size)),
@@ -88,7 +88,8 @@ export function slidingLayout(spec: SlidingSpec, frame: Frame<SlidingWords>): Sl
   const foot = top + Math.round(width * PROPORTION[layoutOf(frame)])
   const x = scaleLinear().domain([-half, half]).range([left, right])
   const y = scaleLinear().domain([0, most]).range([foot, top])
-  const roller = foot + 12
+  // The name of the still line stands between the profile and the roller.
+  const roller = foot + line + 6
   return {
     left,
     right,
@@ -155,10 +156,10 @@ function drawLevels(spec: SlidingSpec, layout: SlidingLayout, frame: Frame<Slidi
   const { left, right, y, top, foot } = layout
   const half = spec.length / 2
   const levels = [
-    { at: spec.mean, text: words.mean(format(spec.mean, 'sliding')), kind: 'axis' },
+    { at: spec.mean, text: words.mean(format(spec.mean, 'sliding', { unit: false })), kind: 'axis' },
     {
       at: spec.rootMeanSquare,
-      text: words.rootMeanSquare(format(spec.rootMeanSquare, 'sliding')),
+      text: words.rootMeanSquare(format(spec.rootMeanSquare, 'sliding', { unit: false })),
       kind: 'dotted',
     },
     ...(spec.whole === null
@@ -221,6 +222,6 @@ function drawRoller(spec: SlidingSpec, layout: SlidingLayout, frame: Frame<Slidi
   const isLeft = first !== undefined && x(first.still) + textWidth(text, size) + 10 > right
   const name =
     first &&
-    svg`<text class="on-paper" x=${px(x(first.still) + (isLeft ? -8 : 8))} y=${px(foot - 8)} text-anchor=${isLeft ? 'end' : 'start'}>${text}</text>`
+    svg`<text class="on-paper" x=${px(x(first.still) + (isLeft ? -8 : 8))} y=${px(foot + size * 0.9 + 2)} text-anchor=${isLeft ? 'end' : 'start'}>${text}</text>`
   return svg`${boxes}<path class="centre" d=${axis} /><path class="hidden" d=${lines} />${name}`
 }
