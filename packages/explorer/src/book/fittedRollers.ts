@@ -1,4 +1,4 @@
-import { type Roller, type Scenario, type Unit, unitsOf } from '@swardsink/model'
+import { type Roller, refit, type Scenario, type Unit, unitsOf } from '@swardsink/model'
 
 export type Position = 'front' | 'rear'
 
@@ -81,18 +81,13 @@ export function changeFitted(scenario: Scenario, position: Position, change: Par
 /**
  * Fits a roller of the rack and re-sets nothing: one of another diameter moves the bench line, and with it the bench
  * height. A roller that would take the edge below the bench line is not fitted.
- *
- *   h_b → h_b + ½ ΔD (1 − c/B) in front, h_b + ½ ΔD c/B behind
  */
 export function fitRoller(scenario: Scenario, position: Position, name: string): Scenario {
   const roller = Object.hasOwn(scenario.rollers, name) ? scenario.rollers[name] : undefined
   if (!roller) return scenario
   const unit = named(scenario.unit, scenario)
-  const behind = unit.edge / unit.wheelbase
-  const share = position === 'front' ? 1 - behind : behind
-  const growth = (roller.diameter - rollerIn(unit, position).diameter) / 2
-  const benchHeight = growth === 0 ? unit.benchHeight : unit.benchHeight + growth * share
-  if (benchHeight <= 0) return scenario
-  const fitted = { ...unit.fitted, [position]: name }
-  return { ...scenario, unit: { ...unit, fitted, benchHeight, [part[position]]: roller } }
+  const same = roller.diameter === rollerIn(unit, position).diameter
+  const next = same ? { ...unit, [part[position]]: roller } : refit({ unit, position, roller })
+  if (next.benchHeight <= 0) return scenario
+  return { ...scenario, unit: { ...next, fitted: { ...unit.fitted, [position]: name } } }
 }

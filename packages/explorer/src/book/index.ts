@@ -28,6 +28,9 @@ export {
   type Store,
 } from './autosave.ts'
 export type { Book, Entry, Page, ReadBook } from './book.ts'
+export { addRoller, copyRoller, type Edited, renameRoller, takeOutRoller } from './editRack.ts'
+export { addTurf, copyTurf, renameTurf, takeOutTurf } from './editTurfs.ts'
+export { changeUnit, copyUnit, renameUnit, takeOutUnit } from './editUnits.ts'
 export { type Fields, fieldsOf, isRecord } from './fields.ts'
 export {
   changeRackRoller,
@@ -54,6 +57,7 @@ export {
 export { packScenario, readLink, scenarioLink } from './link.ts'
 export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
 export { type Row, rowsOf } from './rows.ts'
+export { ROLLER_FIELDS, type RollerField } from './rollerSettables.ts'
 export { scalesOf } from './scaleSettables.ts'
 export { serialiseBook } from './serialise.ts'
 export {
@@ -74,5 +78,7 @@ export {
 } from './session.ts'
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
 export { isThere, setQuantity, settable, settableNames, settables, touching } from './settables.ts'
+export { firstExpression, lawOfKind } from './lawOfKind.ts'
+export { freshName, type NameRefusal, refuseName } from './naming.ts'
 export { openShelf, type Shelf } from './shelf.ts'
-export { presentTurf, turfSettableNames } from './turfSettables.ts'
+export { byHand, presentTurf, TURF_FIELDS, turfSettableNames } from './turfSettables.ts'

@@ -88,6 +88,11 @@ function turfAt(place: Place, scenario: Scenario): Turf | null {
   return Object.hasOwn(scenario.turfs, name) ? (scenario.turfs[name] ?? null) : null
 }
 
+/** A green whose numbers a reader changes is no longer the one that was fitted to readings, and says so no more. */
+export function byHand({ source: _, fittedFrom: _from, fittedTo: _to, ...turf }: Turf): Turf {
+  return turf
+}
+
 function changeTurf(place: Place, scenario: Scenario, turf: Turf): Scenario {
   return { ...scenario, turfs: { ...scenario.turfs, [place.name(scenario)]: turf } }
 }
@@ -105,7 +110,9 @@ function fieldOf(place: Place, name: keyof typeof turfFields): QuantitySettable 
     },
     set(scenario, value) {
       const turf = turfAt(place, scenario)
-      return turf ? changeTurf(place, scenario, { ...turf, [name]: value }) : scenario
+      if (!turf) return scenario
+      // spread is fitted along with a law; how turf comes back never is
+      return changeTurf(place, scenario, { ...(name === 'spread' ? byHand(turf) : turf), [name]: value })
     },
     refuse(scenario, value) {
       const turf = turfAt(place, scenario)
@@ -184,7 +191,7 @@ function parameterOf(place: Place, layers: readonly string[], name: string): Qua
       const [turf, law] = [turfAt(place, scenario), at(scenario)]
       if (!turf || !law || valueIn(law, name) === null) return scenario
       const next = withLawAt(turf.law, layers, withValue(law, name, value))
-      return changeTurf(place, scenario, { ...turf, law: next })
+      return changeTurf(place, scenario, { ...byHand(turf), law: next })
     },
     refuse(scenario, value) {
       const law = at(scenario)
