@@ -53,12 +53,12 @@ function sampler(program: Program, parameters: ArrayLike<number>): (sinkage: num
 
 /** Why a sample cannot follow the one before it, or nothing. */
 function fault(sample: Sample, before: Sample): Omit<Problem, 'path'> | undefined {
-  const place = describe(sample.sinkage, 'sinkage')
   const { pressure, slope } = sample
+  if (pressure > before.pressure && slope >= 0 && Number.isFinite(pressure)) return undefined
+  const place = describe(sample.sinkage, 'sinkage')
   if (!Number.isFinite(pressure))
     return { expected: `a finite pressure at z = ${place}`, received: describe(pressure) }
   if (Number.isNaN(slope)) return { expected: `a slope at z = ${place}`, received: 'none' }
-  if (pressure > before.pressure && slope >= 0) return undefined
   return {
     expected: `pressure that grows with sinkage at z = ${place}`,
     received: `${describe(pressure, 'pressure')} after ${describe(before.pressure, 'pressure')}, slope ${describe(slope)} Pa/m`,

@@ -21,8 +21,8 @@ function heldParameters({ asked }: SetUp): FittedParameter[] {
   const free = asked.free.map(({ name }) => name)
   return turfParameters(asked.law)
     .filter(({ name }) => !free.includes(name))
-    .flatMap(({ name, given }) => {
-      const value = asked.held.get(name) ?? given
+    .flatMap(({ name, given, stretches }) => {
+      const value = asked.held.get(name) ?? (stretches ? undefined : given)
       return value === undefined || !Number.isFinite(value)
         ? []
         : [

@@ -18,6 +18,8 @@ export type TurfParameter = {
   readonly quantity: QuantityName | null
   /** Of the law handed in; undefined where only the kind of the law was named. */
   readonly given: number | undefined
+  /** It stretches a whole law, whose own numbers tell it unless it is free. */
+  readonly stretches?: true
 }
 
 type Listed = Pick<LawKind<PressureLaw>, 'parameters' | 'layers' | 'table' | 'written'>
@@ -46,7 +48,14 @@ function parametersOf(law: PressureLaw, before: string): TurfParameter[] {
   return [
     // laws without a softness of their own are stretched in depth as a whole
     ...(stretches
-      ? [{ name: `${before}softness`, quantity: 'softness' as const, given: softnessOf(law) }]
+      ? [
+          {
+            name: `${before}softness`,
+            quantity: 'softness' as const,
+            given: softnessOf(law),
+            stretches: true as const,
+          },
+        ]
       : []),
     ...parameters.map(({ name, quantity }) => ({
       name: before + name,

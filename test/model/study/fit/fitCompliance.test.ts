@@ -1,0 +1,441 @@
+import {
+  type ComplianceFit,
+  type ComplianceQuestion,
+  fitCompliance,
+  formulaLaw,
+  type PressureLaw,
+  press,
+  pressureAt,
+  type Reading,
+  softnessOf,
+  type Turf,
+  turfOf,
+} from '@swardsink/model'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { bounded } from '../../../support/arbitraries.ts'
+import { expectNear, ofSize, stated } from '../../../support/tolerance.ts'
+import { loadsFor, type Presser, readingsOf, rollers, scenario, standing } from './knownReadings.ts'
+
+const mm = 1e-3
+const estimated = { kind: 'estimated' } as const
+
+/** Where the sum of squares is flat to rounding: half its digits are left to the parameters. */
+const fitted = stated(1e-6)
+
+function solved(question: Omit<ComplianceQuestion, 'scenario'> & Partial<ComplianceQuestion>): ComplianceFit {
+  const fit = fitCompliance({ scenario, ...question })
+  if (fit.outcome === 'failed') throw new Error(fit.why)
+  return fit
+}
+
+const valueOf = (fit: ComplianceFit, name: string, set?: string): number => {
+  const found = fit.parameters.find(one => one.name === name && one.set === set)
+  if (!found) throw new Error(`no ${name}`)
+  return found.value
+}
+
+/** About a hundredth of a millimetre, another for every row. */
+const wobble = (row: number) => 0.012 * mm * Math.sin(12.9898 * row)
+
+const made = await formulaLaw({ expression: 'k * z^n', values: { k: 3e6, n: 0.8 } })
+if (!made.ok) throw new Error(made.problems[0]?.expected)
+const written = made.law
+
+describe('readings without error give back the turf they were made with, from far starts', () => {
+  type Case = {
+    readonly turf: Turf
+    readonly free: readonly string[]
+    readonly starts: readonly Readonly<Record<string, number>>[]
+    readonly law?: ComplianceQuestion['law']
+    readonly pressers?: readonly Presser[]
+  }
+  const soft = [0.02 * mm, 0.3 * mm, 12 * mm]
+  const cases: Readonly<Record<string, Case>> = {
+    linear: {
+      turf: { law: { kind: 'linear', softness: 0.9 * mm } },
+      free: ['softness'],
+      starts: soft.map(softness => ({ softness })),
+    },
+    power: {
+      turf: { law: { kind: 'power', softness: 0.9 * mm, exponent: 0.62 } },
+      free: ['softness', 'exponent'],
+      starts: soft.flatMap(softness => [0.25, 1.9].map(exponent => ({ softness, exponent }))),
+    },
+    'power with spread': {
+      turf: { law: { kind: 'power', softness: 0.9 * mm, exponent: 0.8 }, spread: 1.3 * mm },
+      free: ['softness', 'exponent', 'spread'],
+      starts: [{ spread: 0 }, { spread: 6 * mm }, { softness: 6 * mm, exponent: 1.6, spread: 0.1 * mm }],
+      pressers: ['smooth', 'grooved', 'discs'],
+    },
+    stiffening: {
+      turf: { law: { kind: 'stiffening', softness: 0.9 * mm, lockingDepth: 5 * mm } },
+      free: ['softness', 'lockingDepth'],
+      starts: [
+        { softness: 0.1 * mm, lockingDepth: 60 * mm },
+        { softness: 3 * mm, lockingDepth: 4 * mm },
+        { softness: 0.5 * mm, lockingDepth: 0.6 * mm },
+      ],
+    },
+    logarithmic: {
+      turf: { law: { kind: 'logarithmic', softness: 0.9 * mm, lockingDepth: 5 * mm } },
+      free: ['softness', 'lockingDepth'],
+      starts: [
+        { softness: 0.1 * mm, lockingDepth: 60 * mm },
+        { softness: 3 * mm, lockingDepth: 4 * mm },
+      ],
+    },
+    layered: {
+      turf: {
+        law: {
+          kind: 'layered',
+          upper: { kind: 'stiffening', softness: 0.4 * mm, lockingDepth: 1.1 * mm },
+          lower: { kind: 'linear', softness: 0.5 * mm },
+        },
+      },
+      free: ['upper.softness', 'upper.lockingDepth', 'lower.softness'],
+      starts: [
+        {},
+        { 'upper.softness': 0.3 * mm, 'upper.lockingDepth': 1.6 * mm, 'lower.softness': 0.8 * mm },
+      ],
+    },
+    measured: {
+      turf: {
+        law: {
+          kind: 'measured',
+          points: [
+            { sinkage: 0.4 * mm, pressure: 5e3 },
+            { sinkage: 1.1 * mm, pressure: 14e3 },
+            { sinkage: 2.6 * mm, pressure: 60e3 },
+          ],
+        },
+      },
+      free: ['softness'],
+      starts: soft.map(softness => ({ softness })),
+    },
+    formula: {
+      turf: { law: written },
+      free: ['k', 'n'],
+      starts: [
+        { k: 8e6, n: 1 },
+        { k: 4e5, n: 0.6 },
+      ],
+    },
+  }
+
+  for (const [name, { turf, free, starts, pressers = ['smooth', 'grooved', 26, 40] }] of Object.entries(
+    cases,
+  ))
+    test(name, () => {
+      const readings = readingsOf({ turf, pressers, loads: loadsFor })
+      const truth = solved({ readings, law: turf.law, free, noise: estimated, start: truthOf(turf) })
+      const known = ['linear', 'power', 'stiffening', 'logarithmic'].includes(turf.law.kind)
+      for (const start of starts) {
+        const fit = solved({ readings, law: known ? turf.law.kind : turf.law, free, noise: estimated, start })
+        expect(fit.outcome, JSON.stringify(start)).toBe('converged')
+        for (const one of free)
+          expectNear(valueOf(fit, one), valueOf(truth, one), fitted, `${one} from ${JSON.stringify(start)}`)
+        expectNear(softnessOf(turfOf(fit).law), softnessOf(turf.law), fitted)
+      }
+      if (known) {
+        const unaided = solved({ readings, law: turf.law.kind, free, noise: estimated })
+        for (const one of free) expectNear(valueOf(unaided, one), valueOf(truth, one), fitted, one)
+      }
+    })
+
+  /** The spread of a turf; its law is handed in. */
+  const truthOf = ({ spread }: Turf) => (spread === undefined ? {} : { spread })
+})
+
+describe('what does not matter', () => {
+  const turf: Turf = { law: { kind: 'power', softness: 0.8 * mm, exponent: 0.75 } }
+  const readings = readingsOf({ turf, pressers: ['smooth', 'grooved', 30], loads: loadsFor, error: wobble })
+  const question = { readings, law: 'power', free: ['softness', 'exponent'], noise: estimated } as const
+  const fit = solved(question)
+
+  test('the order of the readings', () => {
+    fc.assert(
+      fc.property(fc.shuffledSubarray(readings, { minLength: readings.length }), shuffled => {
+        const again = solved({ ...question, readings: shuffled })
+        for (const name of question.free) {
+          const [one, other] = [fit, again].map(each => each.parameters.find(found => found.name === name)!)
+          expectNear(other!.value, one!.value, stated(1e-8))
+          expectNear(other!.standardError!, one!.standardError!, stated(1e-6))
+        }
+        expectNear(again.sumOfSquares, fit.sumOfSquares, stated(1e-9))
+      }),
+      bounded(10),
+    )
+  })
+
+  test('the metre, the kilogram and the second', () => {
+    // lengths by a, pressures by b, as test/model/contact/scaling.test.ts explains
+    fc.assert(
+      fc.property(fc.double({ min: -3, max: 3, noNaN: true }), fc.constantFrom(0.5, 2), (power, b) => {
+        const a = 10 ** power
+        const longer = (roller: (typeof rollers)['grooved'] | (typeof rollers)['smooth']) => ({
+          ...roller,
+          diameter: a * roller.diameter,
+          length: a * roller.length,
+          surface:
+            roller.surface.kind === 'smooth'
+              ? roller.surface
+              : {
+                  ...roller.surface,
+                  pitch: a * roller.surface.pitch,
+                  land: a * roller.surface.land,
+                  depth: a * roller.surface.depth,
+                },
+        })
+        const scaled = readings.map((reading): Reading => {
+          const { foot, measured, load } = reading
+          return {
+            ...reading,
+            foot: 'diameter' in foot ? { ...foot, diameter: a * foot.diameter } : foot,
+            load: load! * a * a * b,
+            measured: { kind: 'sinkage', sinkage: a * (measured as { sinkage: number }).sinkage },
+          }
+        })
+        const again = solved({
+          ...question,
+          readings: scaled,
+          scenario: {
+            ...scenario,
+            rollers: { smooth: longer(rollers.smooth), grooved: longer(rollers.grooved) },
+          },
+        })
+        const n = valueOf(fit, 'exponent')
+        expectNear(valueOf(again, 'exponent'), n, stated(1e-7))
+        expectNear(valueOf(again, 'softness'), valueOf(fit, 'softness') * a * b ** (-1 / n), stated(1e-7))
+        expectNear(again.residualStandardDeviation!, a * fit.residualStandardDeviation!, stated(1e-7))
+      }),
+      bounded(12),
+    )
+  })
+
+  test('whether sets that share nothing are fitted together or apart', () => {
+    const [one, two] = (
+      [
+        ['one', 0.6],
+        ['two', 1.4],
+      ] as const
+    ).map(([set, softness]) =>
+      readingsOf({
+        turf: { law: { kind: 'stiffening', softness: softness * mm, lockingDepth: 5 * mm } },
+        pressers: ['smooth', 26],
+        loads: loadsFor,
+        set,
+        error: wobble,
+      }),
+    )
+    const known = { kind: 'known', standardDeviation: 0.01 * mm } as const
+    const free = ['softness', 'lockingDepth']
+    const together = solved({
+      readings: [...one!, ...two!],
+      law: 'stiffening',
+      free: free.map(name => ({ name, per: 'set' as const })),
+      noise: known,
+    })
+    for (const [set, readings] of [
+      ['one', one!],
+      ['two', two!],
+    ] as const) {
+      const alone = solved({ readings, law: 'stiffening', free, noise: known })
+      for (const name of free) {
+        expectNear(valueOf(together, name, set), valueOf(alone, name), stated(1e-7))
+        const error = (fit: ComplianceFit, of?: string) =>
+          fit.parameters.find(found => found.name === name && found.set === of)!.standardError!
+        expectNear(error(together, set), error(alone), stated(1e-6))
+      }
+      const { law } = turfOf(together, set)
+      expectNear(softnessOf(law), softnessOf(turfOf(alone).law), stated(1e-7))
+    }
+  })
+
+  test('whether a plate is told by its diameter, its area, its load or its pressure', () => {
+    const area = (Math.PI * (30 * mm) ** 2) / 4
+    const other = readings.map((reading): Reading => {
+      if (reading.foot.kind !== 'plate') return reading
+      const { load, ...rest } = reading
+      return { ...rest, foot: { kind: 'plate', area }, pressure: load! / area }
+    })
+    expectNear(
+      valueOf(solved({ ...question, readings: other }), 'softness'),
+      valueOf(fit, 'softness'),
+      stated(1e-9),
+    )
+  })
+})
+
+describe('zeros that are not known', () => {
+  const law: PressureLaw = { kind: 'stiffening', softness: 0.8 * mm, lockingDepth: 5 * mm }
+  const shifted = (set: string, by: number) =>
+    readingsOf({ turf: { law }, pressers: ['smooth', 'grooved'], loads: loadsFor, set, error: () => by })
+
+  test('a datum a set takes up where its gauge began', () => {
+    const readings = [...shifted('one', 0.4 * mm), ...shifted('two', -1.7 * mm)]
+    const fit = solved({
+      readings,
+      law: 'stiffening',
+      free: ['softness', 'lockingDepth'],
+      noise: estimated,
+      datum: 'per set',
+    })
+    expectNear(valueOf(fit, 'softness'), 0.8 * mm, fitted)
+    expectNear(valueOf(fit, 'lockingDepth'), 5 * mm, fitted)
+    expectNear(valueOf(fit, 'datum', 'one'), 0.4 * mm, fitted)
+    expectNear(valueOf(fit, 'datum', 'two'), -1.7 * mm, fitted)
+  })
+
+  const drop = (name: string | null, read: number, set: string, row: number, point?: number): Reading => ({
+    row,
+    set,
+    foot: { kind: 'roller', name },
+    measured: { kind: 'drop', drop: read, ...(point === undefined ? {} : { point }) },
+    count: 1,
+  })
+
+  test('drops of the unit under several rollers give softness, whatever the datum', async () => {
+    const { answersOf } = await import('../../../../packages/model/src/study/fit/compliance/answersOf.ts')
+    const turf: Turf = { law: { kind: 'linear', softness: 1.3 * mm }, spread: 1.2 * mm }
+    const known = { parameters: [], turfs: { '': turf }, turf, perSet: [] }
+    const names = ['smooth', 'stout', 'grooved', 'discs', null] as const
+    const answers = answersOf(
+      { ...known, parameters: [held('spread', 1.2 * mm)] },
+      names.map(name => ({ foot: { kind: 'roller', name }, point: 0.4 })),
+      scenario,
+    )
+    const readings = answers.map((answer, i) => drop(names[i]!, answer!.value + 3.3 * mm, '', 10 + i, 0.4))
+    const fit = solved({
+      readings,
+      law: 'linear',
+      free: ['softness'],
+      noise: estimated,
+      start: { spread: 1.2 * mm },
+    })
+    expectNear(valueOf(fit, 'softness'), 1.3 * mm, fitted)
+    expectNear(valueOf(fit, 'datum', ''), 3.3 * mm, fitted)
+    expect(fit.loads).toBeNull()
+    expect(fit.pressures!.low).toBeGreaterThan(1e3)
+  })
+
+  test('drops with nothing to compare them with are left out, and alone refused', () => {
+    const readings = [...shifted('one', 0), drop('stout', 2 * mm, 'alone', 99)]
+    const fit = solved({ readings, law: 'stiffening', free: ['softness', 'lockingDepth'], noise: estimated })
+    expect(fit.leftOut).toEqual([{ row: 99, why: expect.stringMatching(/^from an unknown zero/) }])
+    expect(fit.readings).toHaveLength(readings.length - 1)
+    expect(() =>
+      solved({
+        readings: [drop('stout', 2 * mm, 'a', 5), drop('stout', 2.1 * mm, 'a', 6)],
+        law: 'linear',
+        free: ['softness'],
+        noise: estimated,
+      }),
+    ).toThrow(
+      /readings: expected readings of a sinkage, or drops .* received none \(row 5: from an unknown zero/,
+    )
+  })
+
+  test('a set with sinkages and drops keeps two zeros apart', () => {
+    const mixed = [
+      ...shifted('one', 0.2 * mm),
+      drop('stout', 2 * mm, 'one', 90),
+      drop('smooth', 2.2 * mm, 'one', 91),
+    ]
+    const names = solved({
+      readings: mixed,
+      law: 'linear',
+      free: ['softness'],
+      noise: estimated,
+      datum: 'per set',
+    }).parameters.map(({ name }) => name)
+    expect(names).toEqual(['softness', 'datum', 'dropDatum', 'spread'])
+  })
+
+  const held = (name: string, value: number) =>
+    ({
+      name,
+      value,
+      standardError: null,
+      interval: { kind: 'undetermined', why: 'held' },
+      state: 'fixed',
+    }) as const
+})
+
+describe('how much a reading counts', () => {
+  const turf: Turf = { law: { kind: 'linear', softness: 0.8 * mm } }
+  const plain = readingsOf({ turf, pressers: ['smooth', 30], loads: loadsFor, error: wobble })
+  const fitOf = (readings: readonly Reading[], noise: ComplianceQuestion['noise'] = estimated) =>
+    solved({ readings, law: 'linear', free: ['softness'], noise })
+  const known = { kind: 'known', standardDeviation: 0.02 * mm } as const
+
+  test('n of the variance of one when it is the mean of n', () => {
+    const means = plain.map((reading, i) => (i % 2 === 0 ? reading : { ...reading, count: 4 }))
+    const copies = plain.flatMap((reading, i) => Array<Reading>(i % 2 === 0 ? 1 : 4).fill(reading))
+    const [one, other] = [fitOf(means, known), fitOf(copies, known)]
+    expectNear(valueOf(one, 'softness'), valueOf(other, 'softness'), stated(1e-9))
+    expectNear(one.parameters[0]!.standardError!, other.parameters[0]!.standardError!, stated(1e-8))
+  })
+
+  test('a gauge that reads in steps adds a twelfth of the square of one', () => {
+    const stepped = plain.map(reading => ({ ...reading, gaugeStep: 0.05 * mm }))
+    const weight = 1 / ((0.02 * mm) ** 2 + (0.05 * mm) ** 2 / 12)
+    for (const one of fitOf(stepped, known).weights) expectNear(one, weight, stated(1e-12))
+  })
+
+  test('its own standard deviation goes before that of the noise', () => {
+    const own = plain.map((reading, i) => (i === 0 ? { ...reading, standardDeviation: 0.1 * mm } : reading))
+    const { weights } = fitOf(own, known)
+    expectNear(weights[0]!, 1 / (0.1 * mm) ** 2, stated(1e-12))
+    expectNear(weights[1]!, 1 / (0.02 * mm) ** 2, stated(1e-12))
+  })
+
+  test('estimated scatter is of a single reading, and where some have no deviation it is said', () => {
+    expect(fitOf(plain.map(reading => ({ ...reading, count: 3 }))).weights).toEqual(plain.map(() => 3))
+    const some = plain.map((reading, i) => (i < 3 ? { ...reading, standardDeviation: 0.03 * mm } : reading))
+    const fit = fitOf(some)
+    expect(fit.notes).toEqual([`${plain.length - 3} of ${plain.length} ${missing}`])
+    for (const weight of fit.weights) expectNear(weight, 1, stated(1e-12))
+  })
+  const missing = 'readings have no standard deviation: they are given the root mean square of the others'
+
+  test('a robust loss is hardly moved by one reading that is far off', () => {
+    const bad = plain.map((reading, i) =>
+      i === 2 ? { ...reading, measured: { kind: 'sinkage' as const, sinkage: 5 * mm } } : reading,
+    )
+    const question = { readings: bad, law: 'linear', free: ['softness'], noise: estimated } as const
+    const robust = solved({ ...question, loss: { kind: 'bisquare', at: 4.685 } })
+    const truth = valueOf(fitOf(plain), 'softness')
+    expectNear(valueOf(robust, 'softness'), truth, stated(0.02))
+    expect(Math.abs(valueOf(solved(question), 'softness') / truth - 1)).toBeGreaterThan(0.1)
+  })
+})
+
+describe('the fitted turf', () => {
+  const turf: Turf = { law: { kind: 'power', softness: 0.8 * mm, exponent: 0.75 } }
+  const readings = readingsOf({ turf, pressers: [30], loads: loadsFor, error: wobble })
+  const fit = solved({ readings, law: 'power', free: ['softness', 'exponent'], noise: estimated })
+
+  test('carries the pressures of its readings, and marks what lies outside', () => {
+    const known = turfOf(fit)
+    expectNear(fit.pressures!.low, 6e3, stated(1e-9))
+    expectNear(fit.pressures!.high, 27e3, stated(1e-9))
+    const kinds = (load: number) =>
+      press({ roller: rollers.smooth, turf: known, load, condition: standing }).cautions.map(
+        ({ kind }) => kind,
+      )
+    expect(kinds(90)).toEqual([])
+    expect(kinds(600)).toContain('extrapolated')
+    expect(kinds(8)).toContain('below the fitted pressures')
+  })
+
+  test('answers its readings as the fit says, and survives JSON', () => {
+    const read = JSON.parse(JSON.stringify(fit)) as ComplianceFit
+    expect(read).toEqual(fit)
+    read.readings.forEach((reading, i) => {
+      expectNear(reading.measured - reading.predicted!, read.residuals[i]!, ofSize(mm, stated(1e-10)))
+      const area = (Math.PI * (30 * mm) ** 2) / 4
+      expectNear(pressureAt(turfOf(read).law, reading.predicted!), reading.load! / area, stated(1e-9))
+    })
+  })
+})
