@@ -28,6 +28,8 @@ export type BootstrapFits = {
 
 /** A step this small beside a standard error is the last: what is left is its square. */
 const LAST = 1e-3
+/** A step shorter than this, in standard errors, need not look at the derivatives again. */
+const SHORT = 0.1
 const MOST_STEPS = 25
 /** A step that makes the squares more is halved, this often at most. */
 const MOST_HALVES = 8
@@ -164,6 +166,8 @@ function refitterOf(residuals: Residuals, solved: Solved) {
       }
       if (!down) return answered ? 'not converged' : 'no answer'
       at.set(next)
+      // after a short step the derivatives are those of before it, but for less than the last step leaves
+      if (share === 1 && step.size < SHORT && derivatives === J) continue
       if (!jacobian(at, J)) return 'no answer'
       derivatives = J
     }
