@@ -22,7 +22,10 @@ const question: ComplianceQuestion = {
   noise: { kind: 'estimated' },
   scenario,
 }
-const one = (changed: Partial<Reading>): Reading[] => [{ ...readings[0]!, row: 7, ...changed }, ...readings]
+const one = (changed: { readonly [Key in keyof Reading]?: Reading[Key] | undefined }): Reading[] => [
+  { ...readings[0]!, row: 7, ...changed } as Reading,
+  ...readings,
+]
 
 /** A question with a mistake in it, as the compiler would not let it through. */
 const wrong = (changed: Record<string, unknown>) => () =>
@@ -151,14 +154,14 @@ describe('refuses, and says what would do', () => {
 })
 
 describe('goes on, and says so', () => {
-  const fit = (changed: Partial<ComplianceQuestion>) => {
+  const fitWith = (changed: Partial<ComplianceQuestion>) => {
     const found = fitCompliance({ ...question, ...changed })
     if (found.outcome === 'failed') throw new Error(found.why)
     return found
   }
 
   test('heights and later passes are left out with their reasons', () => {
-    const found = fit({
+    const found = fitWith({
       readings: [
         ...readings,
         { ...readings[0]!, row: 40, measured: { kind: 'height', height: 4 * mm } },
@@ -172,7 +175,7 @@ describe('goes on, and says so', () => {
   })
 
   test('spread beside softness under one foot and a linear law is not determined', () => {
-    const found = fit({
+    const found = fitWith({
       readings: readingsOf({
         turf: { law: { kind: 'linear', softness: mm }, spread: mm },
         pressers: [30],
@@ -193,7 +196,7 @@ describe('goes on, and says so', () => {
     // pressure as the cube of the sinkage
     const points = [0.5, 1, 1.5, 2, 2.5].map(z => ({ sinkage: z * mm, pressure: 2e3 * z ** 3 }))
     const cubic: PressureLaw = { kind: 'measured', points }
-    const found = fit({
+    const found = fitWith({
       readings: readingsOf({ turf: { law: cubic }, pressers: [30], loads: loadsFor }),
     })
     const exponent = found.parameters.find(({ name }) => name === 'exponent')!

@@ -29,7 +29,7 @@ function solved(question: Omit<ComplianceQuestion, 'scenario'> & Partial<Complia
   return fit
 }
 
-const valueOf = (fit: ComplianceFit, name: string, set?: string): number => {
+const numberIn = (fit: ComplianceFit, name: string, set?: string): number => {
   const found = fit.parameters.find(one => one.name === name && one.set === set)
   if (!found) throw new Error(`no ${name}`)
   return found.value
@@ -47,7 +47,6 @@ describe('readings without error give back the turf they were made with, from fa
     readonly turf: Turf
     readonly free: readonly string[]
     readonly starts: readonly Readonly<Record<string, number>>[]
-    readonly law?: ComplianceQuestion['law']
     readonly pressers?: readonly Presser[]
   }
   const soft = [0.02 * mm, 0.3 * mm, 12 * mm]
@@ -134,12 +133,12 @@ describe('readings without error give back the turf they were made with, from fa
         const fit = solved({ readings, law: known ? turf.law.kind : turf.law, free, noise: estimated, start })
         expect(fit.outcome, JSON.stringify(start)).toBe('converged')
         for (const one of free)
-          expectNear(valueOf(fit, one), valueOf(truth, one), fitted, `${one} from ${JSON.stringify(start)}`)
+          expectNear(numberIn(fit, one), numberIn(truth, one), fitted, `${one} from ${JSON.stringify(start)}`)
         expectNear(softnessOf(turfOf(fit).law), softnessOf(turf.law), fitted)
       }
       if (known) {
         const unaided = solved({ readings, law: turf.law.kind, free, noise: estimated })
-        for (const one of free) expectNear(valueOf(unaided, one), valueOf(truth, one), fitted, one)
+        for (const one of free) expectNear(numberIn(unaided, one), numberIn(truth, one), fitted, one)
       }
     })
 
@@ -204,9 +203,9 @@ describe('what does not matter', () => {
             rollers: { smooth: longer(rollers.smooth), grooved: longer(rollers.grooved) },
           },
         })
-        const n = valueOf(fit, 'exponent')
-        expectNear(valueOf(again, 'exponent'), n, stated(1e-7))
-        expectNear(valueOf(again, 'softness'), valueOf(fit, 'softness') * a * b ** (-1 / n), stated(1e-7))
+        const n = numberIn(fit, 'exponent')
+        expectNear(numberIn(again, 'exponent'), n, stated(1e-7))
+        expectNear(numberIn(again, 'softness'), numberIn(fit, 'softness') * a * b ** (-1 / n), stated(1e-7))
         expectNear(again.residualStandardDeviation!, a * fit.residualStandardDeviation!, stated(1e-7))
       }),
       bounded(12),
@@ -242,7 +241,7 @@ describe('what does not matter', () => {
     ] as const) {
       const alone = solved({ readings, law: 'stiffening', free, noise: known })
       for (const name of free) {
-        expectNear(valueOf(together, name, set), valueOf(alone, name), stated(1e-7))
+        expectNear(numberIn(together, name, set), numberIn(alone, name), stated(1e-7))
         const error = (fit: ComplianceFit, of?: string) =>
           fit.parameters.find(found => found.name === name && found.set === of)!.standardError!
         expectNear(error(together, set), error(alone), stated(1e-6))
@@ -260,8 +259,8 @@ describe('what does not matter', () => {
       return { ...rest, foot: { kind: 'plate', area }, pressure: load! / area }
     })
     expectNear(
-      valueOf(solved({ ...question, readings: other }), 'softness'),
-      valueOf(fit, 'softness'),
+      numberIn(solved({ ...question, readings: other }), 'softness'),
+      numberIn(fit, 'softness'),
       stated(1e-9),
     )
   })
@@ -281,10 +280,10 @@ describe('zeros that are not known', () => {
       noise: estimated,
       datum: 'per set',
     })
-    expectNear(valueOf(fit, 'softness'), 0.8 * mm, fitted)
-    expectNear(valueOf(fit, 'lockingDepth'), 5 * mm, fitted)
-    expectNear(valueOf(fit, 'datum', 'one'), 0.4 * mm, fitted)
-    expectNear(valueOf(fit, 'datum', 'two'), -1.7 * mm, fitted)
+    expectNear(numberIn(fit, 'softness'), 0.8 * mm, fitted)
+    expectNear(numberIn(fit, 'lockingDepth'), 5 * mm, fitted)
+    expectNear(numberIn(fit, 'datum', 'one'), 0.4 * mm, fitted)
+    expectNear(numberIn(fit, 'datum', 'two'), -1.7 * mm, fitted)
   })
 
   const drop = (name: string | null, read: number, set: string, row: number, point?: number): Reading => ({
@@ -313,8 +312,8 @@ describe('zeros that are not known', () => {
       noise: estimated,
       start: { spread: 1.2 * mm },
     })
-    expectNear(valueOf(fit, 'softness'), 1.3 * mm, fitted)
-    expectNear(valueOf(fit, 'datum', ''), 3.3 * mm, fitted)
+    expectNear(numberIn(fit, 'softness'), 1.3 * mm, fitted)
+    expectNear(numberIn(fit, 'datum', ''), 3.3 * mm, fitted)
     expect(fit.loads).toBeNull()
     expect(fit.pressures!.low).toBeGreaterThan(1e3)
   })
@@ -373,7 +372,7 @@ describe('how much a reading counts', () => {
     const means = plain.map((reading, i) => (i % 2 === 0 ? reading : { ...reading, count: 4 }))
     const copies = plain.flatMap((reading, i) => Array<Reading>(i % 2 === 0 ? 1 : 4).fill(reading))
     const [one, other] = [fitOf(means, known), fitOf(copies, known)]
-    expectNear(valueOf(one, 'softness'), valueOf(other, 'softness'), stated(1e-9))
+    expectNear(numberIn(one, 'softness'), numberIn(other, 'softness'), stated(1e-9))
     expectNear(one.parameters[0]!.standardError!, other.parameters[0]!.standardError!, stated(1e-8))
   })
 
@@ -405,9 +404,9 @@ describe('how much a reading counts', () => {
     )
     const question = { readings: bad, law: 'linear', free: ['softness'], noise: estimated } as const
     const robust = solved({ ...question, loss: { kind: 'bisquare', at: 4.685 } })
-    const truth = valueOf(fitOf(plain), 'softness')
-    expectNear(valueOf(robust, 'softness'), truth, stated(0.02))
-    expect(Math.abs(valueOf(solved(question), 'softness') / truth - 1)).toBeGreaterThan(0.1)
+    const truth = numberIn(fitOf(plain), 'softness')
+    expectNear(numberIn(robust, 'softness'), truth, stated(0.02))
+    expect(Math.abs(numberIn(solved(question), 'softness') / truth - 1)).toBeGreaterThan(0.1)
   })
 })
 
