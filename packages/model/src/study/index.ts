@@ -10,6 +10,41 @@ export { fitCompliance } from './fit/compliance/fitCompliance.ts'
 export type { ComplianceQuestion, Free } from './fit/compliance/question.ts'
 export type { LeftOut } from './fit/compliance/rows.ts'
 export type { Fit, FittedParameter, Interval, Noise } from './fit/fit.ts'
+export {
+  type AcrossSets,
+  type AcrossSetsQuestion,
+  acrossFittedSets,
+  acrossSets,
+  type BandPoint,
+  type Bands,
+  type BandsQuestion,
+  type Bootstrapped,
+  bands,
+  type ComparedFit,
+  type CompareLawsQuestion,
+  type Comparison,
+  compareLaws,
+  type FitAndQuestion,
+  type FittedSets,
+  type FittedSetsQuestion,
+  type FlatDirection,
+  type JudgedResidual,
+  type Judgement,
+  judgeFit,
+  type LackOfFit,
+  type LawComparison,
+  type LawToTry,
+  type NestedTest,
+  type ProfileOfQuestion,
+  profileOf,
+  type Reason,
+  type ResampledFit,
+  type ResampleQuestion,
+  type ResidualDiagnostics,
+  resampleFit,
+  type Suspicion,
+  type Untold,
+} from './fit/judge/index.ts'
 export { type MapQuantity, mapQuantities } from './mapQuantity.ts'
 export { type Cell, cellOf, type MapQuestion, mapToRows, type SinkageMap, sinkageMap } from './sinkageMap.ts'
 export { type Position, refit } from './swapRoller.ts'

@@ -2,7 +2,7 @@ export { acrossFittedSets, type FittedSets, type FittedSetsQuestion } from './ac
 export { type AcrossSets, type AcrossSetsQuestion, acrossSets } from './acrossSets.ts'
 export { type BandPoint, type Bands, type BandsQuestion, bands } from './bands.ts'
 export type { Bootstrapped } from './bootstrapSets.ts'
-export { cannotTell, type Untold } from './cannotTell.ts'
+export type { Untold } from './cannotTell.ts'
 export type { ComparedFit, Comparison } from './compareFits.ts'
 export { type CompareLawsQuestion, compareLaws, type LawComparison, type LawToTry } from './compareLaws.ts'
 export type { FitAndQuestion } from './fittedModel.ts'
