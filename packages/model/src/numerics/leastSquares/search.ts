@@ -64,14 +64,8 @@ export function search(descent: Descent, start: Float64Array, restarts: number, 
     const known = Number.isFinite(lowest.sumOfSquares)
     const same = known && Math.abs(sum - lowest.sumOfSquares) <= SAME * lowest.sumOfSquares
     if (same) {
-      const sound = judge(run)
-      if (sound) agreeing++
-      if (
-        sum < lowest.sumOfSquares
-          ? !converged(lowest) || converged(run)
-          : converged(run) && !converged(lowest)
-      )
-        lowest = run
+      if (judge(run)) agreeing++
+      if (converged(run) && (!converged(lowest) || sum < lowest.sumOfSquares)) lowest = run
     } else if (!known || sum < lowest.sumOfSquares) {
       lowest = run
       agreeing = judge(run) ? 1 : 0
