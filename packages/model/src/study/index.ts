@@ -10,6 +10,7 @@ export { fitCompliance } from './fit/compliance/fitCompliance.ts'
 export type { ComplianceQuestion, Free } from './fit/compliance/question.ts'
 export type { LeftOut } from './fit/compliance/rows.ts'
 export type { Fit, FittedParameter, Interval, Noise } from './fit/fit.ts'
+export { type CurveQuestion, fitCurve } from './fit/fitCurve.ts'
 export {
   type AcrossSets,
   type AcrossSetsQuestion,
@@ -53,6 +54,8 @@ export type { Share } from './uncertainty/firstOrderShares.ts'
 export type { Method as HeightMethod } from './uncertainty/heightDraws.ts'
 export type { HeightQuestion } from './uncertainty/posed.ts'
 export type { Scatter } from './uncertainty/scatter.ts'
+export { profileCurve } from './uncertainty/profileCurve.ts'
+export { type ProfileQuestion, profileInterval } from './uncertainty/profileInterval.ts'
 export {
   type NoHeight,
   type Unanswered,
