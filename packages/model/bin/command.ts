@@ -1,32 +1,16 @@
-import { readFileSync } from 'node:fs'
 import { InputError, readScenario, sentence } from '../src/index.ts'
 import { answers } from './answers.ts'
+import { fitCommand } from './fitCommand.ts'
+import { type FitWanted, fitWantedFrom } from './fitWanted.ts'
+import { jsonFrom } from './input.ts'
 import { UsageError, usage, type Wanted, wantedFrom } from './wanted.ts'
 
 const AT_FAULT = 1
 const WRONG_USAGE = 2
-const STANDARD_INPUT = 0
 
 const complain = (text: string, code: number): void => {
   process.stderr.write(`${text}\n`)
   process.exitCode = code
-}
-
-/** The file's JSON, or a sentence that says why not. */
-function jsonFrom(file: string): { readonly value: unknown } | { readonly fault: string } {
-  let text: string
-  try {
-    text = readFileSync(file === '-' ? STANDARD_INPUT : file, 'utf8')
-  } catch (error) {
-    const reason =
-      (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'no such file' : (error as Error).message
-    return { fault: `${file}: expected a file that can be read, received: ${reason}` }
-  }
-  try {
-    return { value: JSON.parse(text.replace(/^\uFEFF/, '')) }
-  } catch (error) {
-    return { fault: `${file}: expected JSON, received: ${(error as Error).message}` }
-  }
 }
 
 async function answer(wanted: Wanted): Promise<void> {
@@ -41,13 +25,21 @@ async function answer(wanted: Wanted): Promise<void> {
   if (!answered) complain(text, AT_FAULT)
 }
 
+async function answerFit(wanted: FitWanted): Promise<void> {
+  const { out, notes, answered } = await fitCommand(wanted)
+  process.stdout.write(out)
+  if (notes.length > 0) process.stderr.write(`${notes.join('\n')}\n`)
+  if (!answered) process.exitCode = AT_FAULT
+}
+
 async function main(args: readonly string[]): Promise<void> {
   if (args.some(word => word === '--help' || word === '-h')) {
     process.stdout.write(usage)
     return
   }
   try {
-    await answer(wantedFrom(args))
+    if (args[0] === 'fit') await answerFit(fitWantedFrom(args.slice(1)))
+    else await answer(wantedFrom(args))
   } catch (error) {
     if (error instanceof UsageError) complain(`${error.message}\n\n${usage}`, WRONG_USAGE)
     else if (error instanceof InputError) complain(error.message, AT_FAULT)

@@ -20,18 +20,25 @@ export const usage = `usage: swardsink settle  SCENARIO [--json] [--units metric
        swardsink map     SCENARIO [--json] [--units metric|US] [--arc parabola|circle]
                                   [--quantity sinkage|drop|effectiveHeight|peakPressure]
                                   [--masses 4,5,6] [--softnesses 0.2,0.4]
+       swardsink fit     READINGS... [--law power] [--free softness,exponent] [--per-set softness] [--hold spread=1.5mm]
+                                  [--noise estimated|0.05mm] [--datum] [--level 0.95] [--scenario SCENARIO]
+                                  [--json] [--report] [--units metric|US] [--export R|Python FILE]
 
 settle   how deep the rollers sink, and at what height the unit cuts
 compare  every roller of the scenario on the same unit, with the bench height to set for each
 map      a quantity over the front roller's mass and the softness of the turf
+fit      the turf that readings of a gauge ask for, and how sure that is; several tables give one line each
 
-SCENARIO is a JSON file; - reads standard input. --masses are in kg (lb with --units US), --softnesses in mm (in).
+SCENARIO is a JSON file, READINGS a table (CSV); - reads standard input. --masses are in kg (lb with --units US),
+--softnesses in mm (in). --law is a kind of law or a turf of the scenario; --free are all its numbers unless said;
+--per-set has a value for each set; --noise is known if every row says sd_mm, else estimated, unless said; --datum
+takes the zero of the gauge as unknown in each set; --report adds the methods; --export writes the same fit as a script.
 Exit code: 0 answered, 1 the input is at fault, 2 wrong usage.
 `
 
 export class UsageError extends Error {}
 
-const oneOf = <Word extends string>(
+export const oneOf = <Word extends string>(
   option: string,
   given: string | undefined,
   words: readonly Word[],
@@ -80,9 +87,9 @@ function parsed(args: readonly string[]) {
 export function wantedFrom(args: readonly string[]): Wanted {
   const { values, positionals } = parsed(args)
   const [command, file, more] = positionals
-  if (!command) throw new UsageError('expected a command: settle, compare or map')
+  if (!command) throw new UsageError('expected a command: settle, compare, map or fit')
   const known = (Object.keys(belongs) as Wanted['command'][]).find(name => name === command)
-  if (!known) throw new UsageError(`expected one of settle, compare, map, received ${command}`)
+  if (!known) throw new UsageError(`expected one of settle, compare, map, fit, received ${command}`)
   if (!file) throw new UsageError(`${command}: expected a scenario file, or - for standard input`)
   if (more) throw new UsageError(`${command}: expected one scenario file, received ${more} as well`)
   const stranger = Object.keys(values).find(name => !belongs[known].includes(name))

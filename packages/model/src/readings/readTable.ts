@@ -68,6 +68,9 @@ export function readTable(text: string, options: TableOptions = {}): TableRead {
   const found = header.columns
   problems.push(...header.problems)
   notes.push(...header.notes, ...commentedRows(plain, found.length, delimiter))
+  // Rows under no known name say nothing: the header is what is wrong.
+  if (found.every(({ name }) => name === null))
+    return { ok: false, problems, readings: [], columns: toldOf(found), missing: [], leftOut: [], notes }
   const mark = options.decimal ?? decimalMarkOf(numberCells(rest, found), delimiter, notes)
   const summed = isSummedUp(rest, found)
 
@@ -98,6 +101,9 @@ export function readTable(text: string, options: TableOptions = {}): TableRead {
   return concluded({ all, found, problems, notes, leftOut, missing: missingCells(body, found) })
 }
 
+const toldOf = (found: readonly Column[]): ColumnRead[] =>
+  found.map(({ header, name, unit }) => ({ header, name, unit }))
+
 type Found = {
   readonly all: readonly Reading[]
   readonly found: readonly Column[]
@@ -125,7 +131,7 @@ function concluded({ all, found, problems, notes, leftOut, missing }: Found): Ta
   )
   const said: Said = {
     readings,
-    columns: found.map(({ header, name, unit }) => ({ header, name, unit })),
+    columns: toldOf(found),
     missing,
     leftOut: [...leftOut, ...means].sort((a, b) => a.row - b.row),
     notes,

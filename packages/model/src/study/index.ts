@@ -47,15 +47,29 @@ export {
   type Untold,
 } from './fit/judge/index.ts'
 export { type MapQuantity, mapQuantities } from './mapQuantity.ts'
+export {
+  type Exported,
+  type ExportLanguage,
+  type ExportQuestion,
+  exportFit,
+  exportLanguages,
+  type FitReport,
+  fitReport,
+  type MethodsQuestion,
+  methodsParagraph,
+  parameterQuantity,
+  parameterWord,
+  type ReportQuestion,
+} from './report/index.ts'
 export { type Cell, cellOf, type MapQuestion, mapToRows, type SinkageMap, sinkageMap } from './sinkageMap.ts'
 export { type Position, refit } from './swapRoller.ts'
 export type { Estimate, Histogram } from './uncertainty/distribution.ts'
 export type { Share } from './uncertainty/firstOrderShares.ts'
 export type { Method as HeightMethod } from './uncertainty/heightDraws.ts'
 export type { HeightQuestion } from './uncertainty/posed.ts'
-export type { Scatter } from './uncertainty/scatter.ts'
 export { profileCurve } from './uncertainty/profileCurve.ts'
 export { type ProfileQuestion, profileInterval } from './uncertainty/profileInterval.ts'
+export type { Scatter } from './uncertainty/scatter.ts'
 export {
   type NoHeight,
   type Unanswered,
