@@ -47,6 +47,19 @@ export {
   type Untold,
 } from './fit/judge/index.ts'
 export { type MapQuantity, mapQuantities } from './mapQuantity.ts'
+export type { Aim } from './nextReading/aim.ts'
+export type { Assumed } from './nextReading/beginning.ts'
+export type { Candidate } from './nextReading/candidate.ts'
+export type { NextQuestion } from './nextReading/nextQuestion.ts'
+export {
+  type Narrowed,
+  type NextReading,
+  nextReading,
+  type RankedReading,
+} from './nextReading/nextReading.ts'
+export type { NotRated } from './nextReading/rate.ts'
+export type { Chosen } from './nextReading/sequence.ts'
+// in words, and as scripts of other programs
 export {
   type Exported,
   type ExportLanguage,

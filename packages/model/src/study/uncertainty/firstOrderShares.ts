@@ -110,28 +110,49 @@ function shareOf(draws: Draws, source: Source, first: number, variance: number):
 /** Most draws that the parameters of a fit are regressed over. */
 const MOST_REGRESSED = 20_000
 
+/** Moves the straight parts of a fit's parameters out of what is left of the heights, or back. */
+function moveStraight(
+  { rest, isAnswered }: Draws,
+  { columns }: Source,
+  by: readonly number[],
+  sign: 1 | -1,
+): void {
+  columns.forEach((column, k) => {
+    const part = sign * by[k]!
+    for (let i = 0; i < rest.length; i++) if (isAnswered[i] === 1) rest[i] = rest[i]! + part * column[i]!
+  })
+}
+
+/** How the heights go with each column by itself. */
+const straightParts = ({ rest, isAnswered }: Draws, { columns }: Source): number[] =>
+  columns.map(column => {
+    let product = 0
+    let square = 0
+    for (let i = 0; i < rest.length; i++) {
+      product += rest[i]! * column[i]!
+      if (isAnswered[i] === 1) square += column[i]! * column[i]!
+    }
+    return product / square
+  })
+
 /** Share of all parameters of a fit together: by regression of what the other inputs leave on their products. */
 function fitShare({ rest, sample, isAnswered }: Draws, { columns }: Source, variance: number): Estimate {
-  const places: number[] = []
   const stride = Math.max(1, Math.ceil(rest.length / MOST_REGRESSED))
-  for (let i = 0; i < rest.length; i += stride) if (isAnswered[i]) places.push(i)
+  const places: number[] = []
+  for (let i = 0; i < rest.length; i += stride) if (isAnswered[i] === 1) places.push(i)
   const at = (column: Float64Array) => Float64Array.from(places, i => column[i]!)
   const all = columns.map((_, k) => k)
   const degree = columns.length > DEGREES ? 2 : DEGREES
   const terms = Array.from({ length: degree + 1 }, (_, d) => termsOfDegree(all, d)).flat()
-  const points = columns.map(at)
-  const fitted = evaluatePolynomial(fitPolynomial(terms, points, at(rest)), points, places.length)
-  const blockOf = (k: number) => Math.floor(places[k]! / sample.layout.size)
-  const mean = meanOf(fitted)
-  const blocks = sample.layout.blocks
-  const sums = new Float64Array(blocks)
-  const counts = new Float64Array(blocks)
-  fitted.forEach((value, k) => {
-    sums[blockOf(k)]! += (value - mean) ** 2
-    counts[blockOf(k)]! += 1
+  const explained = evaluatePolynomial(fitPolynomial(terms, columns.map(at), at(rest)), columns, rest.length)
+  const { blocks, size } = sample.layout
+  const parts = Array.from({ length: blocks }, (_, block) => {
+    const here = explained
+      .subarray(block * size, (block + 1) * size)
+      .filter((_value, i) => isAnswered[block * size + i] === 1)
+    return here.length > 1 ? deviationOf(here) ** 2 / variance : 0
   })
-  const parts = Array.from(sums, (sum, block) => sum / Math.max(1, counts[block]!) / variance)
-  return { value: deviationOf(fitted) ** 2 / variance, standardError: errorOfBlocks(parts) }
+  return { value: parts.reduce((sum, part) => sum + part, 0) / blocks, standardError: errorOfBlocks(parts) }
 }
 
 /**
@@ -142,7 +163,7 @@ function fitShare({ rest, sample, isAnswered }: Draws, { columns }: Source, vari
  * The square of each coefficient's own error, told by the blocks, is taken off. Parameters of a fit go together and
  * share one index: the part of the variance that a polynomial in all of them explains.
  *
- * Holds   for heights smooth in each input; among the draws that have an answer
+ * Holds   for heights smooth in each input; among the draws that have an answer, which `sorted` lists
  * Source  Sobol' 1993, Mathematical Modelling and Computational Experiments 1:407-414; by orthogonal polynomials: Sudret
  *         2008, Reliability Engineering and System Safety 93:964-979 (both from memory)
  */
@@ -150,27 +171,36 @@ export function firstOrderShares(
   sample: HeightSample,
   heights: Float64Array,
   isAnswered: Uint8Array,
+  sorted: Float64Array,
 ): Shares {
   const { blocks, size } = sample.layout
-  const answered = Array.from({ length: blocks }, (_, block) =>
-    isAnswered.subarray(block * size, (block + 1) * size).reduce((sum, one) => sum + one, 0),
-  )
-  const kept = heights.filter((_height, i) => isAnswered[i])
-  const mean = meanOf(kept)
-  const variance = deviationOf(kept) ** 2
-  const rest = heights.map((height, i) => (isAnswered[i] ? height - mean : 0))
-  const count = kept.length
+  const answered = Array.from({ length: blocks }, (_, block) => {
+    let sum = 0
+    for (let i = block * size; i < (block + 1) * size; i++) sum += isAnswered[i]!
+    return sum
+  })
+  const mean = meanOf(sorted)
+  const variance = deviationOf(sorted) ** 2
+  const rest = new Float64Array(heights.length)
+  for (let i = 0; i < rest.length; i++) if (isAnswered[i] === 1) rest[i] = heights[i]! - mean
+  const count = sorted.length
   const draws: Draws = { sample, rest, isAnswered, answered, count }
   const single = sample.sources.filter(({ kind }) => kind !== 'fit')
   // the straight parts first: what they leave hardly disturbs the rest
+  const together = sample.sources.filter(({ kind }) => kind === 'fit')
   const first = single.map(source => coefficients(draws, source).all[0]!)
+  const ofFit = together.map(source => straightParts(draws, source))
   single.forEach((source, k) => {
     takeAway(draws, source, [first[k]!])
   })
+  together.forEach((source, k) => {
+    moveStraight(draws, source, ofFit[k]!, -1)
+  })
   const own = single.map((source, k) => shareOf(draws, source, first[k]!, variance))
-  const fit = sample.sources
-    .filter(({ kind }) => kind === 'fit')
-    .map((source): Share => ({ name: source.name, share: fitShare(draws, source, variance), effect: null }))
+  const fit = together.map((source, k): Share => {
+    moveStraight(draws, source, ofFit[k]!, 1)
+    return { name: source.name, share: fitShare(draws, source, variance), effect: null }
+  })
   const hangsOn = [...own, ...fit].sort((a, b) => b.share.value - a.share.value)
   const explained = hangsOn.reduce((sum, { share }) => sum + share.value, 0)
   return {

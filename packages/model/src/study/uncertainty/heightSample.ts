@@ -2,7 +2,7 @@ import type { Random } from '../../numerics/index.ts'
 import type { FitSpread } from './fitSpread.ts'
 import type { HeightInput, Parts } from './heightInput.ts'
 import { type Layout, latinColumns } from './latinColumns.ts'
-import { type Scatter, scattered } from './scatter.ts'
+import { type Scatter, scatterAbout } from './scatter.ts'
 
 /** An input that varies: by a scatter of its own, as a parameter of the fit, or both. */
 export type VariedInput = {
@@ -94,11 +94,13 @@ export function drawSample(varied: Varied, layout: Layout, random: Random): Heig
   const together = fit ? columns.normal : []
   if (fit && fit.degreesOfFreedom !== null) widen(together, fit.degreesOfFreedom, random)
   const values = inputs.map(({ input, scatter, fitted }) => {
-    const variates = own.get(input.name)?.columns[0]
-    const fromFit = fit && fitted !== undefined ? fittedColumn(fit, fitted, together) : undefined
-    if (!variates || !scatter)
-      return fromFit ?? new Float64Array(layout.blocks * layout.size).fill(input.nominal)
-    return variates.map((variate, i) => scattered(scatter, fromFit ? fromFit[i]! : input.nominal, variate))
+    const column =
+      fit && fitted !== undefined
+        ? fittedColumn(fit, fitted, together)
+        : new Float64Array(layout.blocks * layout.size).fill(input.nominal)
+    const source = own.get(input.name)
+    if (scatter && source) scatterAbout(column, scatter, source.columns[0]!)
+    return column
   })
   return {
     layout,

@@ -21,14 +21,19 @@ const kinds = ['normal', 'log-normal', 'uniform'] as const
 export const UNIFORM_REACH = Math.sqrt(3)
 
 /**
- * The value of an input at a standard variate (mean 0, variance 1; normal, or uniform for the uniform kind).
+ * Values of an input at standard variates (mean 0, variance 1; normal, or uniform for the uniform kind), about a centre
+ * each; in place of the centres.
  *
  *   normal x₀ + σ t;  log-normal x₀ exp(σ t);  uniform x₀ + w t/√3
  */
-export function scattered(scatter: Scatter, nominal: number, variate: number): number {
-  if (scatter.kind === 'normal') return nominal + scatter.standardDeviation * variate
-  if (scatter.kind === 'log-normal') return nominal * Math.exp(scatter.relative * variate)
-  return nominal + (scatter.halfWidth / UNIFORM_REACH) * variate
+export function scatterAbout(centres: Float64Array, scatter: Scatter, variates: Float64Array): void {
+  if (scatter.kind === 'log-normal') {
+    const { relative } = scatter
+    for (let i = 0; i < centres.length; i++) centres[i] = centres[i]! * Math.exp(relative * variates[i]!)
+    return
+  }
+  const step = scatter.kind === 'normal' ? scatter.standardDeviation : scatter.halfWidth / UNIFORM_REACH
+  for (let i = 0; i < centres.length; i++) centres[i] = centres[i]! + step * variates[i]!
 }
 
 /** What is wrong with a scatter; a log-normal one needs a nominal value above zero. */

@@ -33,12 +33,12 @@ export const partsOfDraw = ({ parts, inputs }: Varied, { values }: HeightSample,
     k => values[k]![draw]!,
   )
 
-const ends = (column: Float64Array): [number, number] => {
+function ends(column: Float64Array): [number, number] {
   let low = Number.POSITIVE_INFINITY
   let high = Number.NEGATIVE_INFINITY
-  for (const value of column) {
-    if (value < low) low = value
-    if (value > high) high = value
+  for (let i = 0; i < column.length; i++) {
+    low = Math.min(low, column[i]!)
+    high = Math.max(high, column[i]!)
   }
   return [low, high]
 }

@@ -167,5 +167,5 @@ function sharesOf({ sample, heights, codes, sorted }: HeightDraws): Shares | und
   if (!(range > NO_SCATTER * Math.abs(sorted[0]!))) return undefined
   const isAnswered = new Uint8Array(codes.length)
   for (let i = 0; i < codes.length; i++) isAnswered[i] = codes[i] === 0 ? 1 : 0
-  return firstOrderShares(sample, heights, isAnswered)
+  return firstOrderShares(sample, heights, isAnswered, sorted)
 }
