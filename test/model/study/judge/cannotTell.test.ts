@@ -104,7 +104,7 @@ describe('locking depth', () => {
     const [told] = cannotTell(locked(25 * mm, 0.1 * mm))
     expect(told!.moves.map(({ name }) => name)).toContain('lockingDepth')
     expect(told!.reason.kind).toBe('far from locking')
-    expect(told!.sentence).toMatch(/^Locking depth: the greatest sinkage is [\d.]+ % of it/)
+    expect(told!.sentence).toMatch(/^Locking depth cannot be told: the greatest sinkage is [\d.]+ % of it/)
   })
 
   test('near the readings is told', () => {
@@ -153,7 +153,9 @@ test('what no reading moves with stands alone', () => {
     predict: ([s], { along }) => (s! * along) / REFERENCE,
     scatter: 0.03 * mm,
   })
-  expect(cannotTell(judged)).toMatchObject([{ kind: 'unmoved', sentence: 'A: no reading moves with it.' }])
+  expect(cannotTell(judged)).toMatchObject([
+    { kind: 'unmoved', sentence: 'A cannot be told: no reading moves with it.' },
+  ])
 })
 
 test('layers are called by what they are', () => {
@@ -168,6 +170,33 @@ test('layers are called by what they are', () => {
   })
   const [told] = cannotTell(judged)
   expect(told!.sentence).toMatch(/^Softness of the upper layer and softness of the lower layer move together/)
+})
+
+describe('what is not flat and yet not told', () => {
+  const base = readAt(ladder(3 * kPa, 30 * kPa), 0.03 * mm)
+  const ended = (name: string, value: number) => ({
+    ...base,
+    fit: {
+      ...base.fit,
+      parameters: [
+        ...base.fit.parameters,
+        { ...base.fit.parameters[0]!, name, value, state: 'at bound' as const },
+      ],
+    },
+  })
+
+  test('is a number whose search ended at a bound', () => {
+    expect(cannotTell(ended('lockingDepth', 300)).map(({ sentence }) => sentence)).toEqual([
+      'Locking depth cannot be told: the readings show no bend towards locking, and the search went to the end of its range.',
+    ])
+    expect(cannotTell(ended('spread', 0))[0]!.sentence).toContain('ended at none of it')
+  })
+
+  test('is everything where the model has no slopes', () => {
+    const found = cannotTell({ ...base, derivatives: null })
+    expect(found).toHaveLength(1)
+    expect(found[0]!.sentence).toContain('not known')
+  })
 })
 
 test('another unit of length changes nothing', () => {

@@ -55,13 +55,31 @@ describe('a law that does not bend as the turf does', () => {
   })
 })
 
+describe('sets that differ and are fitted as one', () => {
+  const readings = ellerbyReadings({ law: power(0.8), sets: 3, pressures: wide, noise: 0.04 * mm })
+  const pooled = judgeFit(fitted(question({ readings })))
+
+  test('are told to differ, not to drift', () => {
+    const said = pooled.residuals.sentences.join(' ')
+    expect(said).toContain('The sets differ more than their readings scatter')
+    expect(said).not.toContain('drift')
+    expect(pooled.lackOfFit.sentence).toContain('or the sets may differ')
+  })
+
+  test('are not, when each has a softness of its own', () => {
+    const own = judgeFit(fitted(question({ readings, free: [{ name: 'softness', per: 'set' }, 'exponent'] })))
+    expect(own.residuals.sentences.join(' ')).not.toContain('differ')
+    expect(own.lackOfFit.sentence).not.toContain('differ in what they share')
+  })
+})
+
 describe('what the readings cannot tell is found through the contact model', () => {
   const firstOf = (asked: ReturnType<typeof fitted>) => judgeFit(asked).cannotTell[0]
 
   test('spread from one plate', () => {
     const asked = fitted(question({ law: 'linear', free: ['softness', 'spread'], start: { spread: 2 * mm } }))
     expect(firstOf(asked)!.sentence).toMatch(
-      /^Spread cannot be told from softness: all readings are of one foot \(a plate of 60 mm\)/,
+      /^Spread cannot be told.*: all readings are of one foot \(a plate of 60 mm\)/,
     )
   })
 
@@ -83,7 +101,9 @@ describe('what the readings cannot tell is found through the contact model', () 
       noise: 0.12 * mm,
     })
     const asked = fitted(question({ readings, law: 'stiffening', free: ['softness', 'lockingDepth'] }))
-    expect(firstOf(asked)!.sentence).toMatch(/^Locking depth: the greatest sinkage is [\d.]+ % of it/)
+    expect(firstOf(asked)!.sentence).toMatch(
+      /^Locking depth cannot be told: the greatest sinkage is [\d.]+ % of it/,
+    )
   })
 })
 

@@ -21,18 +21,24 @@ export type AddedTerms =
  *
  *   Q = squares of the residuals along (I − H) c;  F = (Q/q)/[(rᵀr − Q)/(ν − q)]
  *
+ * Columns that stand beside are taken up first and cost their degrees of freedom.
+ *
  * Holds   exactly for laws linear in their parameters
  * Source  added-variable test: Cook and Weisberg 1982, Residuals and Influence in Regression, §2.2 (from memory)
  */
 export function addedTerms(
   { fit, derivatives, scatter }: Judged,
   terms: readonly (readonly number[])[],
+  beside: readonly (readonly number[])[] = [],
 ): AddedTerms {
   if (derivatives === null) return { kind: 'not tested', why: 'the derivatives of the fit are not known' }
   const roots = fit.weights.map(Math.sqrt)
   const weighted = (column: readonly number[]) => column.map((value, i) => value * roots[i]!)
   const fitted = (derivatives[0] ?? []).map((_, j) => weighted(derivatives.map(row => row[j]!)))
-  const { squares, columns } = takenUp(weighted(fit.residuals), fitted, terms.map(weighted))
+  const residuals = weighted(fit.residuals)
+  const others = beside.map(weighted)
+  const first = takenUp(residuals, fitted, others)
+  const { squares, columns } = takenUp(residuals, [...fitted, ...others], terms.map(weighted))
   if (columns === 0)
     return { kind: 'not tested', why: 'the readings lie at too few places to tell it from the fit itself' }
   if (fit.noise === 'known' && scatter !== null) {
@@ -40,8 +46,8 @@ export function addedTerms(
     const probability = chiSquared.survival(all, columns)
     return { kind: 'tested', ratio: all / columns, above: columns, below: null, probability }
   }
-  const below = fit.degreesOfFreedom - columns
-  const rest = fit.sumOfSquares - squares
+  const below = fit.degreesOfFreedom - first.columns - columns
+  const rest = fit.sumOfSquares - first.squares - squares
   if (below < 1 || !(rest > 0))
     return { kind: 'not tested', why: 'too few readings beyond what the fit takes up' }
   const ratio = squares / columns / (rest / below)

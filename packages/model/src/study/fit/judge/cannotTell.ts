@@ -3,7 +3,11 @@ import { freeOf, type Judged } from './judged.ts'
 import { type Reason, reasonFor } from './reasonFor.ts'
 
 /** Something the readings leave open: as data, and as a sentence. */
-export type Untold = FlatDirection & { readonly reason: Reason; readonly sentence: string }
+export type Untold = Omit<FlatDirection, 'kind'> & {
+  readonly kind: FlatDirection['kind'] | 'at bound' | 'unknown'
+  readonly reason: Reason
+  readonly sentence: string
+}
 
 const words: Readonly<Record<string, string>> = { lockingDepth: 'locking depth' }
 
@@ -32,17 +36,19 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
 const PER_CENT = 100
 /** Relative errors beyond this are told as a factor no more. */
 const HOPELESS = 2
+/** A locking depth this many times the greatest sinkage does not bend the curve at all. */
+const NO_BEND = 0.02
 
 function by({ relativeError, kind }: FlatDirection): string {
   if (kind === 'unmoved') return ''
   if (relativeError === null || relativeError > HOPELESS) return ''
-  return ` (one standard error along it is ${(relativeError * PER_CENT).toPrecision(2)} %)`
+  return ` (one standard error along it is ${Number((relativeError * PER_CENT).toPrecision(2))} %)`
 }
 
 function sentenceOf(direction: FlatDirection, reason: Reason, sets: number): string {
   const names = namesOf(direction, sets)
   const why = `${reason.sentence}${by(direction)}`
-  if (names.length === 1) return `${capital(names[0]!)}: ${why}.`
+  if (names.length === 1) return `${capital(names[0]!)} cannot be told: ${why}.`
   const spread = names.find(name => name.startsWith('spread'))
   if (spread !== undefined && direction.kind === 'flat') {
     const others = names.filter(name => name !== spread)
@@ -51,15 +57,52 @@ function sentenceOf(direction: FlatDirection, reason: Reason, sets: number): str
   return `${capital(joined(names))} move together: ${why}.`
 }
 
+/** A search that ended at a bound would have gone on: the readings do not say where to. */
+function boundsOf({ fit, measured }: Judged): readonly Untold[] {
+  return fit.parameters.flatMap(({ name, set, value, state }): Untold[] => {
+    if (state !== 'at bound') return []
+    const moves = [{ name, ...(set === undefined ? {} : { set }), part: 1 }]
+    const said = set === undefined ? nameOf(name) : `${nameOf(name)} of set ${set}`
+    const share = name.endsWith('lockingDepth') ? Math.max(...measured) / value : null
+    const why =
+      share !== null && share < NO_BEND
+        ? 'the readings show no bend towards locking, and the search went to the end of its range'
+        : value === 0
+          ? 'the search ended at none of it, and would have gone on if it could'
+          : 'the search ended at its bound, and would have gone on if it could'
+    return [
+      {
+        kind: 'at bound',
+        moves,
+        relativeError: null,
+        reason: { kind: 'at its bound', value: share, sentence: why },
+        sentence: `${capital(said)} cannot be told: ${why}.`,
+      },
+    ]
+  })
+}
+
+const noDerivatives: Untold = {
+  kind: 'unknown',
+  moves: [],
+  relativeError: null,
+  reason: { kind: 'no derivatives', value: null, sentence: 'the model has no slopes where the fit ended' },
+  sentence: 'What these readings cannot tell is not known: the model has no slopes where the fit ended.',
+}
+
 /**
  * What the readings cannot tell, each with the reason looked up in the readings; empty where they tell everything.
  *
  * Source  docs/physics.md §7.3
  */
 export function cannotTell(judged: Judged): readonly Untold[] {
-  const sets = new Set(freeOf(judged.fit).flatMap(({ set }) => (set === undefined ? [] : [set]))).size
-  return flatDirections(judged).map(direction => {
+  const free = freeOf(judged.fit)
+  const sets = new Set(free.flatMap(({ set }) => (set === undefined ? [] : [set]))).size
+  const bounds = boundsOf(judged)
+  if (judged.derivatives === null) return [noDerivatives, ...bounds]
+  const flat = flatDirections(judged).map(direction => {
     const reason = reasonFor(direction, judged)
     return { ...direction, reason, sentence: sentenceOf(direction, reason, sets) }
   })
+  return [...flat, ...bounds]
 }

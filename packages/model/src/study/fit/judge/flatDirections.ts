@@ -25,9 +25,21 @@ const ROUNDING = 1e-9
 const meanSize = (numbers: readonly number[]) =>
   numbers.reduce((sum, x) => sum + Math.abs(x), 0) / numbers.length
 
-/** A relative change for all but datums, which may pass zero: there the size of a reading is the measure. */
-const sizeOf = ({ name, value }: FittedParameter, typical: number) =>
-  /datum$/i.test(name) || value === 0 ? typical : Math.abs(value)
+const isDatum = ({ name }: FittedParameter) => /datum$/i.test(name)
+
+/**
+ * A relative change for all but datums, which may pass zero: there what a change of the other parameters by all of
+ * themselves does to a reading is the measure.
+ */
+function sizesOf({ derivatives, measured }: Judged, free: readonly FittedParameter[]): readonly number[] {
+  const typical = meanSize(measured)
+  const own = free.map(({ value }) => Math.abs(value) || typical)
+  const moved = free.map((parameter, j) =>
+    isDatum(parameter) ? 0 : meanSize((derivatives ?? []).map(row => row[j]! * own[j]!)),
+  )
+  const most = Math.max(...moved) || typical
+  return free.map((parameter, j) => (isDatum(parameter) ? most : own[j]!))
+}
 
 /**
  * Directions in which the readings hardly hold the parameters: those of the smallest singular values of the weighted
@@ -45,7 +57,7 @@ export function flatDirections(judged: Judged): readonly FlatDirection[] {
   const free = freeOf(fit)
   if (derivatives === null || free.length === 0 || measured.length === 0) return []
   const known = scatter !== null && scatter > 0
-  const sizes = free.map(parameter => sizeOf(parameter, meanSize(measured)))
+  const sizes = sizesOf(judged, free)
   const A = derivatives.flatMap((row, i) =>
     row.map((d, j) => (d * sizes[j]! * Math.sqrt(fit.weights[i]!)) / (known ? scatter : 1)),
   )

@@ -59,12 +59,19 @@ const chance = (probability: number) =>
   probability < 0.001 ? 'less than one time in a thousand' : `with probability ${shown(probability)}`
 const shown = (value: number) => String(Number(value.toPrecision(2)))
 
-function words(ratio: number, probability: number, word: string): string {
+/** Whether a parameter is shared by sets that may differ in it. */
+const isPooled = ({ fit, rows }: Judged) =>
+  new Set(rows.map(({ set }) => set)).size > 1 && freeOf(fit).some(({ set }) => set === undefined)
+
+function words(judged: Judged, ratio: number, probability: number): string {
   const so = `the means of repeated readings miss the curve ${shown(ratio)} times as much, in squares, as repeats differ among themselves`
   const by = `such a ratio comes ${chance(probability)} when the law is right`
-  return probability < MISSES
-    ? `The law does not follow the readings: ${so}; ${by}.`
-    : `The repeats speak of no lack of fit along the ${word}: ${so}; ${by}.`
+  if (probability >= MISSES)
+    return `The repeats speak of no lack of fit along the ${judged.alongWord}: ${so}; ${by}.`
+  const cause = isPooled(judged)
+    ? ' The law may bend otherwise than the turf, or the sets may differ in what they share.'
+    : ''
+  return `The law does not follow the readings: ${so}; ${by}.${cause}`
 }
 
 /**
@@ -123,6 +130,6 @@ export function lackOfFit(judged: Judged): LackOfFit {
       fit.noise === 'known' && judged.scatter !== null
         ? chiSquared.survival(pure / judged.scatter ** 2, repeats)
         : null,
-    sentence: words(ratio, probability, judged.alongWord),
+    sentence: words(judged, ratio, probability),
   }
 }

@@ -14,6 +14,8 @@ export type Reason = {
     | 'far from locking'
     | 'far from the reference pressure'
     | 'no reading moves'
+    | 'at its bound'
+    | 'no derivatives'
     | 'scatter'
   readonly value: number | null
   readonly sentence: string
@@ -60,6 +62,8 @@ type About = {
   /** Whether one of these moves; layers count by their last word. */
   readonly moves: (...names: readonly string[]) => boolean
   readonly alone: boolean
+  /** How many move, by their last words. */
+  readonly count: number
 }
 
 const oneFoot: Looker = ({ rows, moves }) => {
@@ -112,7 +116,9 @@ const farFromLocking: Looker = ({ judged, moves }) => {
   }
 }
 
-const loadsAlike: Looker = ({ judged, rows }) => {
+const loadsAlike: Looker = ({ judged, rows, moves, count }) => {
+  // one softness can be told by one load: a short ladder excuses only what is told by a bend
+  if (count < 2 && !moves('exponent', 'lockingDepth')) return null
   const reach = reachOf(rows)
   if (reach === null || reach >= ALIKE) return null
   const word = judged.alongWord
@@ -160,6 +166,7 @@ export function reasonFor(direction: FlatDirection, judged: Judged): Reason {
     rows: rowsOf(direction, judged),
     moves: (...names: readonly string[]) => names.some(name => moving.has(name)),
     alone: direction.kind === 'unmoved',
+    count: moving.size,
   }
   for (const look of lookers) {
     const reason = look(about)

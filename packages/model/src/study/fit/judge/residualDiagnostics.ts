@@ -1,7 +1,9 @@
+import type { Fit } from '../fit.ts'
+import { type AddedTerms, addedTerms } from './addedTerms.ts'
 import type { Judged } from './judged.ts'
 import { type Normality, normalityOf } from './normality.ts'
 import { type JudgedResidual, judgedResiduals } from './suspicion.ts'
-import { type Trend, trendAlong } from './trends.ts'
+import { setColumns, type Trend, trendAlong } from './trends.ts'
 
 /** What the residuals of a fit say about the fit. */
 export type ResidualDiagnostics = {
@@ -12,6 +14,8 @@ export type ResidualDiagnostics = {
   readonly alongLoad: Trend | null
   /** In the order of reading: a drift of gauge or turf. */
   readonly inOrder: Trend | null
+  /** Whether sets that share their parameters differ; null with one set. */
+  readonly betweenSets: AddedTerms | null
   readonly normality: Normality
   readonly sentences: readonly string[]
 }
@@ -19,6 +23,17 @@ export type ResidualDiagnostics = {
 /** As rare as this is told: with three looks at every fit a sound one gets a remark one time in twenty or so. */
 const RARE = 0.02
 const shown = (value: number) => String(Number(value.toPrecision(2)))
+
+function setWords(sets: AddedTerms | null, { parameters }: Fit): readonly string[] {
+  if (sets?.kind !== 'tested' || !(sets.probability < RARE)) return []
+  const own = parameters.some(({ name, set }) => name === 'softness' && set !== undefined)
+  const what = own
+    ? 'let each have more of its own than its softness, or try another law'
+    : 'let each have a softness of its own'
+  return [
+    `The sets differ more than their readings scatter (by chance with probability ${shown(sets.probability)}): ${what}.`,
+  ]
+}
 
 const tested = ({ test }: Trend) => (test.kind === 'tested' ? test.probability : null)
 const rareRuns = ({ runs }: Trend) => (runs === null ? null : runs.probability)
@@ -85,6 +100,8 @@ export function residualDiagnostics(judged: Judged): ResidualDiagnostics {
   const normality = normalityOf(
     residuals.flatMap(({ studentised }) => (studentised === null ? [] : [studentised])),
   )
+  const columns = setColumns(judged)
+  const betweenSets = columns.length > 0 && measurable ? addedTerms(judged, columns) : null
   const suspicious = residuals
     .filter(({ suspicions }) => suspicions.length > 0)
     .sort((a, b) => (b.cook ?? 0) - (a.cook ?? 0))
@@ -93,12 +110,14 @@ export function residualDiagnostics(judged: Judged): ResidualDiagnostics {
     suspicious,
     alongLoad,
     inOrder,
+    betweenSets,
     normality,
     sentences: [
       ...suspicious.map(
         ({ row, suspicions }) =>
           `Row ${row}: ${suspicions.map(({ sentence }) => sentence).join('; ')}. It is left in.`,
       ),
+      ...setWords(betweenSets, judged.fit),
       ...(alongLoad === null ? [] : bendWords(alongLoad, alongWord)),
       ...(inOrder === null ? [] : driftWords(inOrder)),
       ...normalWords(normality),

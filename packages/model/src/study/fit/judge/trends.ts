@@ -50,7 +50,17 @@ function termsAlong(along: readonly number[], shape: 'bend' | 'drift'): readonly
   return shape === 'bend' ? [rise, rise.map(x => x * x)] : [rise]
 }
 
-/** How standardised residuals lie along the load (a bend) or the order of reading (a drift). */
+/** A column a set: its fitted values, by which it would be softer or firmer than the fit has it. None for one set. */
+export function setColumns({ rows, measured, fit }: Judged): readonly (readonly number[])[] {
+  const sets = [...new Set(rows.map(({ set }) => set))]
+  if (sets.length < 2) return []
+  return sets.map(one => rows.map(({ set }, i) => (set === one ? measured[i]! - fit.residuals[i]! : 0)))
+}
+
+/**
+ * How standardised residuals lie along the load (a bend) or the order of reading (a drift). What sets differ by is taken
+ * off first: one set read after another is no drift.
+ */
 export function trendAlong(
   judged: Judged,
   standard: readonly number[],
@@ -62,6 +72,6 @@ export function trendAlong(
     pattern: means.map(signOf).join(' '),
     places: means.length,
     runs: runsOf(means),
-    test: addedTerms(judged, termsAlong(along, shape)),
+    test: addedTerms(judged, termsAlong(along, shape), setColumns(judged)),
   }
 }
