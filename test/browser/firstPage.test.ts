@@ -35,7 +35,10 @@ describe('the first page', () => {
   })
 
   it('shows a new mass in every entry within one frame of the event', async () => {
-    const { page, entry, faults } = await openFirstPage(browser, served.address)
+    // Tall enough to hold the page: what is far from view follows when it comes near.
+    const { page, entry, faults } = await openFirstPage(browser, served.address, {
+      viewport: { width: 1440, height: 2400 },
+    })
     const before = await Promise.all(FOLLOWING.map(id => textOf(entry(id))))
     const seen = await page.evaluate(async () => {
       const deep = (root: ParentNode): Element[] =>

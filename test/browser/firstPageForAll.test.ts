@@ -126,7 +126,8 @@ describe('the first page for everyone', () => {
       /input Rear axis behind front/,
       /button As a table/,
       /button How this is worked out/,
-      /a A link to these values/,
+      /button A link to these values/,
+      /button Edit this page/,
       /button Save as a file/,
       /input Open a file/,
     ])

@@ -99,7 +99,10 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
     const before = bookOf(session)
     session = next
     const book = bookOf(session)
-    if (book === before) return
+    if (book === before) {
+      onChange()
+      return
+    }
     if (book.scenario !== before.scenario) carried = null
     compute()
     if (covered && carried === null) {

@@ -2,7 +2,7 @@ import type { Scenario } from '@swardsink/model'
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { Entry, Held, Kind } from '../book/index.ts'
 import { announce, paleStyles, wordStyles } from '../controls/index.ts'
-import type { NamedEntry, Shown, View } from '../entries/view.ts'
+import type { NamedEntry, Shown, Table, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import { cautionSentence, type Reader } from '../words/index.ts'
@@ -11,6 +11,7 @@ import { entryFrameStyles } from './entryFrameStyles.ts'
 import { failureSentence } from './failureSentence.ts'
 import { kindName } from './kindName.ts'
 import { type Act, announceReader, type FocusOn } from './readerEvents.ts'
+import type { FigureFormat } from './saveFigure.ts'
 import { whatChanged } from './whatChanged.ts'
 import './data-table.ts'
 import './worked-out.ts'
@@ -37,6 +38,7 @@ export class EntryFrame extends LitElement {
     reader: { attribute: false },
     open: { state: true },
     seconds: { state: true },
+    said: { state: true },
   }
   static override styles = [sharedStyles, wordStyles, paleStyles, entryFrameStyles]
 
@@ -60,6 +62,8 @@ export class EntryFrame extends LitElement {
   declare reader: Reader
   declare open: 'table' | 'worked out' | null
   declare seconds: number
+  /** What came of the last file that was asked for. */
+  declare said: string
   private clock: ReturnType<typeof setInterval> | undefined
   private since = 0
 
@@ -67,6 +71,7 @@ export class EntryFrame extends LitElement {
     super()
     this.open = null
     this.seconds = 0
+    this.said = ''
   }
 
   override shouldUpdate(changed: PropertyValues<this>): boolean {
@@ -136,7 +141,7 @@ export class EntryFrame extends LitElement {
       ${headed ? this.head(shown) : html`<h2 class="unseen" id="title">${this.number} ${this.titleOf(shown)}</h2>`}
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
       ${shown && !this.first ? this.choices(shown) : nothing}
-      ${shown && view ? view.draw(shown) : this.place()}
+      ${shown && view ? html`<div class="drawn">${view.draw(shown)}</div>` : this.place()}
       ${state.failure ? html`<p class="caution cautions" role="status">${failureSentence(state.failure, this.reader)}</p>` : nothing}
       ${this.cautions()}
       ${this.foot(shown)}
@@ -240,7 +245,8 @@ export class EntryFrame extends LitElement {
 
   private folded(shown: Shown) {
     const table = this.open === 'table' ? this.view?.table?.(shown) : undefined
-    if (table) return html`<data-table class="folded" .table=${table}></data-table>`
+    if (table)
+      return [html`<data-table class="folded" .table=${table}></data-table>`, this.exports(shown, table)]
     const { kind } = this
     if (this.open !== 'worked out' || !kind?.workedOut) return nothing
     const lines = kind.workedOut({
@@ -255,6 +261,32 @@ export class EntryFrame extends LitElement {
       .check=${kind.check}
       .reader=${this.reader}
     ></worked-out>`
+  }
+
+  /** Words under the folded table: the figure and its data as files. */
+  private exports(shown: Shown, table: Table) {
+    const { entry: said } = this.reader.words
+    const title = this.titleOf(shown)
+    const finding = this.view?.finding(shown) ?? ''
+    const figure = async (format: FigureFormat) => {
+      const { saveFigure } = await import('./saveFigure.ts')
+      const drawn = this.renderRoot.querySelector('.drawn')
+      const saved = drawn !== null && (await saveFigure(drawn, { format, title, finding }))
+      this.said = saved ? '' : said.noFigure
+    }
+    const word = (words: string, act: () => Promise<void>) =>
+      html`<button class="word" @click=${() => void act().catch(() => this.failedToSave())}>${words}</button>`
+    return html`<div class="exports">
+      ${word(said.saveSvg, () => figure('SVG'))}
+      ${word(said.savePng, () => figure('PNG'))}
+      ${word(said.savePrint, () => figure('SVG for print'))}
+      ${word(said.saveCsv, async () => (await import('./saveFigure.ts')).saveTable(table, title))}
+      <span class="note" role="status">${this.said}</span>
+    </div>`
+  }
+
+  private failedToSave(): void {
+    this.said = this.reader.words.entry.notSaved
   }
 
   private cautions() {

@@ -108,6 +108,13 @@ export const entryFrameStyles = css`
   .empty.tall {
     min-height: 24rem;
   }
+  .exports {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 var(--s-4);
+    align-items: baseline;
+    margin-top: var(--s-2);
+  }
   .lost {
     color: var(--ink-2);
     font-size: var(--t-note);
@@ -125,6 +132,7 @@ export const entryFrameStyles = css`
   }
   @media print {
     .words,
+    .exports,
     .choices {
       display: none;
     }

@@ -1,6 +1,6 @@
 import type { Scenario } from '@swardsink/model'
-import { type Held, settables } from '../book/index.ts'
-import type { Reader } from '../words/index.ts'
+import { type Held, settable, settableNames } from '../book/index.ts'
+import { type Reader, settableWords } from '../words/index.ts'
 
 /** The value an old figure is still for, and the one that now stands: what a pale figure says of itself. */
 export function whatChanged(
@@ -12,11 +12,12 @@ export function whatChanged(
   },
 ): { readonly what: string; readonly was: string; readonly now: string } | null {
   const { now, held, reader } = q
-  for (const of of Object.values(settables)) {
-    if (of.kind !== 'quantity') continue
+  for (const name of settableNames(was)) {
+    const of = settable(name)
+    if (of?.kind !== 'quantity') continue
     const before = of.value(was)
     if (before === null) continue
-    const what = reader.words.settables[of.name]?.name ?? of.name
+    const what = settableWords(name, reader.words).name
     const refused = held[of.name]
     if (refused) {
       const shown = refused.value === null ? refused.text : reader.format(refused.value, of.quantity)

@@ -1,4 +1,5 @@
 import { html } from 'lit'
+import { settingNames } from '../settingNames.ts'
 import type { View } from '../view.ts'
 import { settingFinding, subjectOf } from './finding.ts'
 import type { SettingSettings } from './kind.ts'
@@ -12,4 +13,5 @@ export const settingView: View<'setting', SettingSettings, null> = {
   note: () => null,
   draw: ({ settings, now, held, reader }) =>
     html`<setting-list .names=${settings.of} .scenario=${now} .held=${held} .reader=${reader}></setting-list>`,
+  edit: editing => settingNames(editing, { of: editing.settings.of, as: 'of' }),
 }

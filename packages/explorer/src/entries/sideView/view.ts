@@ -2,6 +2,7 @@ import type { QuantityName, SettledUnit } from '@swardsink/model'
 import { displayUnit } from '@swardsink/model'
 import { html } from 'lit'
 import { sideLayout } from '../../figures/index.ts'
+import { settingNames } from '../settingNames.ts'
 import type { Shown, Table, View } from '../view.ts'
 import { frameOf, specOf } from './drawing.ts'
 import { sideViewFinding } from './finding.ts'
@@ -20,7 +21,12 @@ function note(shown: ShownSide): string {
       : sideView.condition.mowing(reader.format(condition.speed, 'speed'))
   const anyWidth = 792
   const { exaggeration } = sideLayout(specOf(shown), frameOf(reader, anyWidth))
-  return [stands, sideView.scale(exaggeration), sideView.invented].join(' ')
+  const asked = shown.settings.exaggeration
+  const reduced =
+    exaggeration === asked
+      ? []
+      : [sideView.reduced({ asked: sideView.factor(asked), drawn: sideView.factor(exaggeration) })]
+  return [stands, sideView.scale(exaggeration), ...reduced, sideView.invented].join(' ')
 }
 
 function table({ result, reader }: ShownSide): Table {
@@ -68,4 +74,5 @@ export const sideViewView: View<'sideView', SideViewSettings, SettledUnit> = {
     })),
   }),
   draw: shown => html`<side-view-entry .shown=${shown}></side-view-entry>`,
+  edit: editing => settingNames(editing, { of: editing.settings.settings, as: 'settings' }),
 }

@@ -35,5 +35,5 @@ export const editing = {
   proseHint: 'An empty line begins a paragraph; a name in braces shows its value.',
   values: 'Values by name',
   which: 'What can be set here',
-  yourTurf: 'Turf',
+  others: 'what else could be set here',
 }

@@ -17,5 +17,11 @@ export const entry = {
     kind === ''
       ? 'An entry that does not say of what kind it is. It is kept as it came, and saved as it is.'
       : `An entry of a kind this program does not know, “${kind}”. It is kept as it came, and saved as it is.`,
+  saveSvg: 'save the figure (SVG)',
+  savePng: 'save the figure (PNG)',
+  savePrint: 'save the figure for print (SVG)',
+  saveCsv: 'save the table (CSV)',
+  noFigure: 'There is no figure here to save: save the table.',
+  notSaved: 'It could not be saved: is there a connection?',
   cautions: 'Cautions',
 }

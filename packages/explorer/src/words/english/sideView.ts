@@ -13,6 +13,8 @@ export const sideView = {
     times === 1
       ? 'Drawn to scale.'
       : `Drawn to scale; heights at the turf, both sinkage and height of cut, ×${times}.`,
+  reduced: ({ asked, drawn }: Values<'asked' | 'drawn'>) =>
+    `At ${asked} these heights would not go on the page: they are drawn ${drawn}.`,
   invented: 'Unit and green are invented, Ellerby Hollow Turf School.',
   heights: 'Heights',
   factor: (times: number) => `×${times}`,
