@@ -6,7 +6,7 @@ import type { HeightSample, Varied } from './heightSample.ts'
 import type { Posed } from './posed.ts'
 import { spreadingRoller, springRoller } from './rollerColumns.ts'
 import { settleColumns } from './settleColumns.ts'
-import { type LnReader, sideMaker, similarParameters } from './sideColumns.ts'
+import { type LnReader, sideMaker, similarParameters } from './sideMaker.ts'
 
 /** Draws may sink this many times deeper or shallower than the nominal unit before they are solved by themselves. */
 const DEEPER = 40

@@ -5,7 +5,7 @@ import { deviationOf } from './distribution.ts'
 import { drawSample, type HeightSample } from './heightSample.ts'
 import type { Posed } from './posed.ts'
 import { UNSETTLED } from './settleColumns.ts'
-import { solvedHeight } from './solvedHeights.ts'
+import { solvedHeight } from './solvedHeight.ts'
 import { allSound, type NoAnswer, partsOfDraw, unsound } from './soundDraws.ts'
 import { surrogateHeights } from './surrogateHeights.ts'
 

@@ -1,7 +1,7 @@
 import { isGrooved, type Roller } from '../../roller/index.ts'
 import { REFERENCE_PRESSURE } from '../../turf/index.ts'
 import type { ColumnOf } from './balanceColumns.ts'
-import type { LnReader, LnReading, SideMaker } from './sideColumns.ts'
+import type { LnReader, LnReading, SideMaker } from './sideMaker.ts'
 
 const here: LnReading = { lnLoad: 0, slope: 0 }
 const overFloor: LnReading = { lnLoad: 0, slope: 0 }

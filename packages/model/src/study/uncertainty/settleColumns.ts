@@ -1,5 +1,5 @@
 import type { BalanceColumns } from './balanceColumns.ts'
-import type { LnReader, LnReading } from './sideColumns.ts'
+import type { LnReader, LnReading } from './sideMaker.ts'
 
 /** What becomes of a draw that the columns can not settle: it is solved by itself. */
 export const UNSETTLED = 255

@@ -2,7 +2,7 @@ import type { Random } from '../../numerics/index.ts'
 import { drawSample, type HeightSample } from './heightSample.ts'
 import { evaluatePolynomial, fitPolynomial, type Term, termsOfDegree } from './polynomial.ts'
 import type { Posed } from './posed.ts'
-import { solvedHeight } from './solvedHeights.ts'
+import { solvedHeight } from './solvedHeight.ts'
 
 /** Solved draws a term, and some more, so that none is fitted to its own rounding. */
 const DRAWS_A_TERM = 2
