@@ -31,8 +31,6 @@ const numberOf = (path: string, value: unknown): Problem[] =>
     ? []
     : [{ path, expected: 'a finite number', received: describe(value) }]
 
-const LONGEST = 1
-
 function problemsOf<X>({
   x,
   y,
@@ -72,7 +70,7 @@ function problemsOf<X>({
       say(`lower.${name}`, `at most its upper bound ${upper?.[name]}`, lower?.[name])
   if (noise.kind === 'known' && !(noise.standardDeviation > 0))
     say('noise.standardDeviation', 'more than 0', noise.standardDeviation)
-  if (level !== undefined && !(level > 0 && level < LONGEST)) say('level', 'between 0 and 1', level)
+  if (level !== undefined && !(level > 0 && level < 1)) say('level', 'between 0 and 1', level)
   if (loss && loss.kind !== 'squares' && !(loss.at > 0)) say('loss.at', 'more than 0', loss.at)
   return problems
 }

@@ -21,8 +21,6 @@ export type StatementQuestion = {
 
 const LEVEL = 0.95
 
-const rowsOf = (flat: readonly (readonly number[])[]): number[][] => flat.map(row => [...row])
-
 /** Why nothing can be said of how sure the parameters are; null when it can. */
 function doubt({ solved, noise, names }: StatementQuestion, covariance: Float64Array | null): string | null {
   if (solved.outcome !== 'converged') return 'the search did not end at a minimum'
@@ -115,10 +113,9 @@ export function fitFrom(question: StatementQuestion): Fit {
     parameters: [...searched, ...held],
     covariance,
     correlation:
-      covariance &&
-      rowsOf(covariance).map((row, i) =>
+      covariance?.map((row, i) =>
         row.map((c, j) => (i === j ? 1 : c / Math.sqrt(covariance[i]![i]! * covariance[j]![j]!))),
-      ),
+      ) ?? null,
     residuals: Array.from(solved.residuals, (r, i) => r / Math.sqrt(weights[i]!)),
     weights: [...kept],
     leverage: [...leverageOf(solved)],
