@@ -97,7 +97,10 @@ describe('limits', () => {
 
   test('an axle offset that vanishes leaves the single axle', () => {
     const near = headland({ roller: inSections(3), ...question, axleSpacing: 1e-12 })
-    expectNear(near.mean, headland({ roller: inSections(3), ...question }).mean, identity)
+    const single = headland({ roller: inSections(3), ...question }).mean
+    expectNear(near.mean, single, identity)
+    // so small that its square is no number above zero
+    expectNear(headland({ roller: inSections(3), ...question, axleSpacing: 1e-320 }).mean, single, identity)
   })
 
   test('drag moves the still line by F b/2μW, towards the centre', () => {

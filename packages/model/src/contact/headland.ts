@@ -1,4 +1,11 @@
-import { type Caution, type Metres, type Newtons, numberProblem, type Problem, refuse } from '../quantities/index.ts'
+import {
+  type Caution,
+  type Metres,
+  type Newtons,
+  numberProblem,
+  type Problem,
+  refuse,
+} from '../quantities/index.ts'
 import { type Roller, rollerProblems } from '../roller/index.ts'
 
 export type HeadlandQuestion = {
@@ -34,9 +41,9 @@ export type Headland = {
 /** Drag beyond this part of the grip is told. */
 const NEAR_SLIPPING = 0.9
 
-/** ∫₀ᵗ √(y² + e²) dy. */
+/** ∫₀ᵗ √(y² + e²) dy; an offset whose square is nothing is none. */
 const areaTo = (t: number, e: number): number =>
-  e === 0 ? (t * Math.abs(t)) / 2 : (t * Math.hypot(t, e) + e * e * Math.asinh(t / e)) / 2
+  e * e === 0 ? (t * Math.abs(t)) / 2 : (t * Math.hypot(t, e) + e * e * Math.asinh(t / e)) / 2
 
 function headlandProblems(question: HeadlandQuestion): Problem[] {
   const { roller, load, radius, friction, axleSpacing, drag } = question
