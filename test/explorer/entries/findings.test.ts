@@ -1,5 +1,6 @@
 import { type SettledUnit, settle } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
+import { fieldsOf } from '../../../packages/explorer/src/book/fields.ts'
 import {
   type Book,
   bookOf,
@@ -18,6 +19,7 @@ import { firstBook } from './firstBook.ts'
 
 const reader = readerFor({ units: 'metric', figureText: 13 })
 const book: Book = await firstBook()
+const usualRack = rack.read(fieldsOf({}, 'entry', []))
 const open = openSession(book)
 const set = (session: Session, name: string, value: number) =>
   enter(session, { name, value, text: String(value) })
@@ -57,7 +59,7 @@ describe('the finding of the side view', () => {
 describe('the finding of the rack', () => {
   const find = (session: Session): string | null => {
     const input = rack.input({
-      settings: { sort: 'mass', order: 'up' },
+      settings: usualRack,
       scenario: bookOf(session).scenario,
       answers: {},
       entries: [],
@@ -65,7 +67,7 @@ describe('the finding of the rack', () => {
     })
     const answer = rack.compute(input)
     if (answer.outcome !== 'answered') throw new Error('no answer')
-    return rackFinding(shown(session, { sort: 'mass', order: 'up' }, answer.result))
+    return rackFinding(shown(session, usualRack, answer.result))
   }
 
   it('names the roller that cuts lowest, and the bench height that makes up for it', () => {

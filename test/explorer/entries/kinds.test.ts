@@ -5,13 +5,11 @@ import { fieldsOf } from '../../../packages/explorer/src/book/fields.ts'
 import {
   type Book,
   bookOf,
-  choose,
   enter,
   openSession,
   type Session,
 } from '../../../packages/explorer/src/book/index.ts'
 import { map, valueHere } from '../../../packages/explorer/src/entries/map/kind.ts'
-import { rack } from '../../../packages/explorer/src/entries/rack/kind.ts'
 import { sideView } from '../../../packages/explorer/src/entries/sideView/kind.ts'
 import { text } from '../../../packages/explorer/src/entries/text/kind.ts'
 import { formatterFor } from '../../../packages/explorer/src/words/index.ts'
@@ -167,50 +165,6 @@ describe('the map', () => {
     const here = valueHere(scenario, 'sinkage') ?? Number.NaN
     const stated = 1e-6
     expect(Math.abs((one.values[0] ?? Number.NaN) / here - 1)).toBeLessThan(stated)
-  })
-})
-
-describe('the rack', () => {
-  const input = rack.input({
-    settings: { sort: 'mass', order: 'up' },
-    scenario,
-    answers: {},
-    entries: [],
-    offered: {},
-  })
-
-  it('marks the fitted roller and no other', () => {
-    const rows = answered(rack.compute(input))
-    expect(rows.length).toBe(5)
-    expect(rows.filter(row => row.fitted).map(row => row.name)).toEqual(['peg 1'])
-  })
-
-  it('tells a caution once for all the rollers it is about', () => {
-    const { cautions } = rack.compute(input)
-    const steep = cautions.filter(caution => caution.kind === 'steep at the land')
-    expect(steep.map(caution => caution.where)).toEqual(['peg 3, peg 5'])
-    const alone = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 5' })).scenario
-    const fitted = sideView.compute(
-      sideView.input({ settings: usual, scenario: alone, answers: {}, entries: [], offered: {} }),
-    )
-    const worst = fitted.cautions.find(caution => caution.kind === 'steep at the land')
-    expect(steep[0]?.value).toBe(worst?.value)
-  })
-
-  it('follows the roller that is fitted', () => {
-    const other = bookOf(choose(openSession(book), { name: 'frontRoller', option: 'peg 4' })).scenario
-    const rows = answered(
-      rack.compute(
-        rack.input({
-          settings: { sort: 'mass', order: 'up' },
-          scenario: other,
-          answers: {},
-          entries: [],
-          offered: {},
-        }),
-      ),
-    )
-    expect(rows.filter(row => row.fitted).map(row => row.name)).toEqual(['peg 4'])
   })
 })
 

@@ -14,6 +14,9 @@ const onDemand = {
   curves: async () => (await import('./curves/kind.ts')).curves,
   formula: async () => (await import('./formula/kind.ts')).formula,
   section: async () => (await import('./section/kind.ts')).section,
+  units: async () => (await import('./units/kind.ts')).units,
+  rollers: async () => (await import('./rollers/kind.ts')).rollers,
+  turfs: async () => (await import('./turfs/kind.ts')).turfs,
 } as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */

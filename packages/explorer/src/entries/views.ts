@@ -13,6 +13,9 @@ const onDemand = {
   curves: async () => (await import('./curves/view.ts')).curvesView,
   formula: async () => (await import('./formula/view.ts')).formulaView,
   section: async () => (await import('./section/view.ts')).sectionView,
+  units: async () => (await import('./units/view.ts')).unitsView,
+  rollers: async () => (await import('./rollers/view.ts')).rollersView,
+  turfs: async () => (await import('./turfs/view.ts')).turfsView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 
 /** The looks of every kind of entry that kinds.ts lists. */

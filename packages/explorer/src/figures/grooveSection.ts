@@ -17,6 +17,6 @@ export function grooveSection(spec: SectionSpec, frame: Frame<SectionWords>): Te
   return html`<svg class="figure groove-section" width=${width} height=${px(height)} viewBox="0 0 ${width} ${px(height)}" font-size=${textSize(frame)} role="img" aria-label=${spec.grooves ? words.title : words.smoothTitle}>
     ${hatchPattern}${drawTurf(spec, layout)}${drawMetal(spec, layout)}${drawHead(spec, layout, frame)}
     ${drawDepths(spec, layout, frame)}${drawTurfNames(spec, layout, frame)}
-    ${drawPressure(spec, layout, frame)}${drawShare(spec, layout, frame)}${drawWidths(spec, layout, frame)}${drawSectionScales(layout.scales)}
+    ${drawWidths(spec, layout, frame)}${drawPressure(spec, layout, frame)}${drawShare(spec, layout, frame)}${drawSectionScales(layout.scales)}
   </svg>`
 }

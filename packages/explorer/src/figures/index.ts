@@ -1,6 +1,7 @@
 // Figures: data and a width in, a drawing out. No English, no state, no measuring of the page.
 export type { CurvesSpec, DrawnCurve } from './curvesLayout.ts'
 export type { CurvesWords } from './curvesWords.ts'
+export { type FaceStripSpec, faceStrip, stripHeight } from './faceStrip.ts'
 export type { Format, Frame } from './frame.ts'
 export { grooveSection } from './grooveSection.ts'
 export { heightGlyph } from './heightGlyph.ts'

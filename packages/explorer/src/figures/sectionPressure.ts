@@ -1,5 +1,4 @@
 import { svg } from 'lit'
-import { title } from './axis.ts'
 import { type Frame, lineHeight, type Point, pathOf, px, textSize } from './frame.ts'
 import type { Mark } from './marks.ts'
 import { fitsIn, type SectionLayout, type SectionSpec, SHARE_BAR } from './sectionLayout.ts'
@@ -10,6 +9,9 @@ import { textWidth } from './textWidth.ts'
 
 /** Upright lines stand so far apart, px. */
 const EVERY = 6
+
+/** The name of a strip; the lines that carry the land edges down stop short of it. */
+const head = (text: string, y: number): Mark => svg`<text class="on-paper" x="0" y=${px(y)}>${text}</text>`
 
 /** How much the turf carries, place by place: the deeper the line, the more. */
 export function drawPressure(spec: SectionSpec, layout: SectionLayout, frame: Frame<SectionWords>): Mark {
@@ -25,7 +27,7 @@ export function drawPressure(spec: SectionSpec, layout: SectionLayout, frame: Fr
     svg`<text class=${strong ? 'strong' : ''} x=${px(at)} y=${px(strip.text)} text-anchor="middle">${text}</text>`
   const under = format(pressure, 'pressure')
   const zero = `M0 ${px(strip.zero)}H${width}`
-  const base = svg`${title(words.pressure, { x: 0, y: strip.title })}<path class="hair" d=${uprights(outline, strip.zero, width)} /><path class="axis" d=${zero} /><path class="thin" d=${pathOf(outline)} />`
+  const base = svg`${head(words.pressure, strip.title)}<path class="hair" d=${uprights(outline, strip.zero, width)} /><path class="axis" d=${zero} /><path class="thin" d=${pathOf(outline)} />`
   if (!grooves) return svg`${base}${label(width / 2, under, true)}`
   const lands = landsOf(grooves, layout)
   const mat = grooves.mat[0]?.pressure ?? 0
@@ -35,13 +37,13 @@ export function drawPressure(spec: SectionSpec, layout: SectionLayout, frame: Fr
   const half = textWidth(edges, textSize(frame)) / 2
   const [left, right] = lands[Math.floor((lands.length - 1) / 2)] ?? [0, 0]
   const middle = Math.min(width - half, Math.max(half, (left + right) / 2))
-  return svg`${base}${lands.map(([from, to]) => label((from + to) / 2, under, true))}${gaps.map(
-    ([from, to]) => (fitsIn(between, to - from - 40, frame) ? label((from + to) / 2, between) : undefined),
-  )}${
+  const along =
     grooves.edgeForce > 0
-      ? svg`<text x=${px(middle)} y=${px(strip.text + lineHeight(frame))} text-anchor="middle">${edges}</text>`
+      ? svg`<text class="on-paper" x=${px(middle)} y=${px(strip.text + lineHeight(frame))} text-anchor="middle">${edges}</text>`
       : undefined
-  }`
+  return svg`${base}${along}${lands.map(([from, to]) => label((from + to) / 2, under, true))}${gaps.map(
+    ([from, to]) => (fitsIn(between, to - from - 40, frame) ? label((from + to) / 2, between) : undefined),
+  )}`
 }
 
 function uprights(outline: readonly Point[], zero: number, width: number): string {
@@ -63,11 +65,11 @@ export function drawShare(spec: SectionSpec, layout: SectionLayout, frame: Frame
   const { words, format } = frame
   const { grooves } = spec
   const { share, width, x } = layout
-  const head = title(words.share, { x: 0, y: share.title })
+  const name = head(words.share, share.title)
   const bar = (from: number, to: number, kind: string) =>
     svg`<rect class=${kind} x=${px(from)} y=${px(share.top)} width=${px(Math.max(0, to - from))} height=${SHARE_BAR} />`
   if (!grooves)
-    return svg`${head}${bar(0, width, 'bears')}<text x=${px(width / 2)} y=${px(share.text)} text-anchor="middle">${words.all}</text>`
+    return svg`${name}${bar(0, width, 'bears')}<text x=${px(width / 2)} y=${px(share.text)} text-anchor="middle">${words.all}</text>`
   const { pitch, land, bearingFraction } = grooves
   const pitches = Array.from({ length: layout.pitches }, (_, i) => i * pitch - land / 2)
   const bars = pitches.map(from => {
@@ -79,7 +81,7 @@ export function drawShare(spec: SectionSpec, layout: SectionLayout, frame: Frame
   const first = x(-land / 2)
   const centre = first + (pitch * layout.along) / 2
   const half = textWidth(text, textSize(frame)) / 2
-  return svg`${head}${bars}<text x=${px(Math.max(half, centre))} y=${px(share.text)} text-anchor="middle">${text}</text>`
+  return svg`${name}${bars}<text x=${px(Math.max(half, centre))} y=${px(share.text)} text-anchor="middle">${text}</text>`
 }
 
 function hatchUpright(from: number, to: number, top: number): string {

@@ -18,7 +18,7 @@ export class CurvesEntry extends LitElement {
       :host {
         display: block;
         min-width: 0;
-        max-width: 66rem;
+        max-width: max(var(--figure), 72%);
       }
       .choices {
         display: flex;

@@ -1,17 +1,17 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { Held } from '../../book/index.ts'
-import { type Announcement, announce, paleStyles, watchWidth, wordStyles } from '../../controls/index.ts'
+import { announce, paleStyles, watchWidth, wordStyles } from '../../controls/index.ts'
 import { slidingProfile } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
+import '../own-setting.ts'
 import type { Shown } from '../view.ts'
 import { frameOf, specOf } from './drawing.ts'
 import { AXLES, type HeadlandResult, type HeadlandSettings } from './kind.ts'
 import { headlandTable } from './rows.ts'
-import { refusalOf, SET_HERE, type SetHere, settableOf } from './settings.ts'
+import { type SetHere, settableOf } from './settings.ts'
 
 /** Sliding over the width, the rack on the same turn, and beside them the turn itself. */
 export class HeadlandEntry extends LitElement {
-  static override properties = { shown: { attribute: false }, refused: { state: true } }
+  static override properties = { shown: { attribute: false } }
   static override styles = [
     sharedStyles,
     wordStyles,
@@ -36,6 +36,9 @@ export class HeadlandEntry extends LitElement {
       .unit {
         display: block;
         font-size: var(--t-axis);
+      }
+      tbody tr:last-child > * {
+        border-bottom-color: var(--ink-3);
       }
       th[scope='row'] {
         text-align: left;
@@ -80,14 +83,7 @@ export class HeadlandEntry extends LitElement {
   ]
 
   declare shown: Shown<HeadlandSettings, HeadlandResult>
-  /** What was typed here and cannot be taken. */
-  declare refused: Readonly<Partial<Record<SetHere, Held>>>
   private readonly width = watchWidth(this, '.drawn')
-
-  constructor() {
-    super()
-    this.refused = {}
-  }
 
   override render() {
     const { shown } = this
@@ -99,7 +95,7 @@ export class HeadlandEntry extends LitElement {
         <div class="drawn">${width === 0 ? nothing : slidingProfile(specOf(shown), frameOf(reader, width))}</div>
         ${this.rack()}
       </div>
-      <div class="settings">${SET_HERE.map(name => this.setting(name))}${this.axles()}</div>
+      <div class="settings">${this.setting('radius')}${this.sections()}${this.setting('friction')}${this.setting('drag')}${this.axles()}</div>
     `
   }
 
@@ -122,35 +118,21 @@ export class HeadlandEntry extends LitElement {
   }
 
   private setting(name: SetHere) {
-    const { settings, now, reader, result } = this.shown
-    const of = settableOf(name, { settings, sections: result.roller.sections ?? 1 })
-    return html`<div class="setting"><quantity-setting
-      data-setting=${of.name}
-      .of=${of}
+    const { id, settings, now, reader } = this.shown
+    return html`<div class="setting"><own-setting
+      entry=${id}
+      field=${name}
+      .of=${settableOf(name, settings)}
       .scenario=${now}
-      .held=${this.refused[name]}
       .reader=${reader}
-      @sward-enter=${(event: Announcement<'enter'>) => this.entered(name, event)}
-    ></quantity-setting></div>`
+    ></own-setting></div>`
   }
 
-  /** The control speaks to the book; what is the entry's own is told to the entry. */
-  private entered(name: SetHere, event: Announcement<'enter'>): void {
-    event.stopPropagation()
-    const { value, text, gesture } = event.detail
-    const refusal = value === null ? ({ reason: 'not a number', text } as const) : refusalOf(name, value)
-    const { [name]: _, ...others } = this.refused
-    if (refusal || value === null) {
-      this.refused = refusal ? { ...others, [name]: { text, value, refusal } } : others
-      return
-    }
-    this.refused = others
-    const { id } = this.shown
-    announce(this, 'rearrange', {
-      id,
-      settings: { [name]: value },
-      gesture: `${id} ${gesture ?? name}`,
-    })
+  /** How many free sections the roller has is a matter of the roller, wherever it is set. */
+  private sections() {
+    const { settings, now, held, reader } = this.shown
+    const name = `${settings.at === 'front' ? 'frontRoller' : 'rearRoller'}.sections`
+    return html`<setting-list class="setting" .names=${[name]} .scenario=${now} .held=${held} .reader=${reader}></setting-list>`
   }
 
   private axles() {

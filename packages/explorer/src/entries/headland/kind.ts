@@ -12,8 +12,6 @@ export type HeadlandSettings = {
   readonly at: Place
   /** Of the turn, to the middle of the roller, m. */
   readonly radius: number
-  /** Free sections of the roller looked at; 0 leaves it as it is in the rack. */
-  readonly sections: number
   /** Of the face on turf, over the load. */
   readonly friction: number
   /** What holds the roller back from rolling, N. */
@@ -74,40 +72,30 @@ export const headland: Kind<'headland', HeadlandSettings, HeadlandInput, Headlan
   read: fields => ({
     at: fields.oneOf('at', PLACES, 'front'),
     radius: fields.number('radius', USUAL.radius),
-    sections: fields.number('sections', 0),
     friction: fields.number('friction', USUAL.friction),
     drag: fields.number('drag', 0),
     axles: fields.oneOf('axles', AXLES, 'one'),
   }),
-  problems: ({ radius, friction, sections }) => [
+  problems: ({ radius, friction }) => [
     ...(radius > 0 ? [] : [{ path: 'radius', expected: 'more than 0 m', received: String(radius) }]),
     ...(friction >= 0 ? [] : [{ path: 'friction', expected: 'at least 0', received: String(friction) }]),
-    ...(Number.isInteger(sections) && sections >= 0
-      ? []
-      : [{ path: 'sections', expected: 'a whole number', received: String(sections) }]),
   ],
+  sets: ({ at }) => [`${at === 'front' ? 'frontRoller' : 'rearRoller'}.sections`],
   needs: () => [],
-  input({ settings, scenario }) {
-    const { rearRoller } = scenario.unit
-    const rear = Object.entries(scenario.rollers).find(
-      ([, roller]) => JSON.stringify(roller) === JSON.stringify(rearRoller),
-    )
-    return {
-      ...settledInput(scenario),
-      settings,
-      rollers: scenario.rollers,
-      name: settings.at === 'front' ? fittedName(scenario) : (rear?.[0] ?? null),
-    }
-  },
+  input: ({ settings, scenario }) => ({
+    ...settledInput(scenario),
+    settings,
+    rollers: scenario.rollers,
+    name: fittedName(scenario, settings.at),
+  }),
   compute: input =>
     answer(() => {
       const { unit, turf, condition, settings } = input
-      const { at, radius, friction, drag, sections, axles } = settings
+      const { at, radius, friction, drag, axles } = settings
       const settled = settleOnce({ unit, turf, condition })
       if (settled.outcome !== 'settled') return settled
       const { load } = settled[at]
-      const fitted = rollerOf(input)
-      const roller = sections > 0 ? { ...fitted, sections } : fitted
+      const roller = rollerOf(input)
       const axleSpacing = axles === 'both' ? unit.wheelbase : 0
       const shared = { load, radius, friction, drag, axleSpacing }
       const sliding = headlandOf({ roller, ...shared })

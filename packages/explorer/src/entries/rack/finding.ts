@@ -17,11 +17,12 @@ export function rackFinding({ result, scenario, reader }: Shown<RackSettings, Ra
   if (lowest.fitted)
     return words.rack.fittedLowest({ bench, name: highest.name, by: shown(highest.effectiveHeight - from) })
   if (lowest.benchHeight === null) return null
-  return words.rack.lowest({
+  const said = {
     bench,
     name: lowest.name,
     by: shown(from - lowest.effectiveHeight),
     wanted: shown(scenario.effectiveHeight ?? from),
-    set: shown(lowest.benchHeight),
-  })
+  }
+  if (lowest.benchHeight <= 0) return words.rack.lowestCannot(said)
+  return words.rack.lowest({ ...said, set: shown(lowest.benchHeight) })
 }

@@ -5,7 +5,7 @@ import { announce, paleStyles, watchWidth, wordStyles } from '../../controls/ind
 import { rackAxis, rackRow, rackScale } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
-import { isSettled, RACK_COLUMNS, type RackColumn, type RackResult, type RackSettings } from './kind.ts'
+import { columnsOf, isSettled, type RackColumn, type RackResult, type RackSettings } from './kind.ts'
 import { rackStyles } from './rackStyles.ts'
 import { COLUMN_QUANTITY, cellText, sorted, surfaceWords } from './rows.ts'
 
@@ -29,7 +29,7 @@ export class RackEntry extends LitElement {
         <caption class="unseen">${words.rack.caption}</caption>
         <thead><tr>
           <th scope="col">${words.rack.roller}</th>
-          ${RACK_COLUMNS.map(column => this.columnHead(column))}
+          ${columnsOf(this.shown.settings).map(column => this.columnHead(column))}
           <th class="plot-head" scope="col">${words.rack.within(reader.format(TOLERANCE, 'height'))}</th>
         </tr></thead>
         <tbody>${repeat(
@@ -37,7 +37,7 @@ export class RackEntry extends LitElement {
           row => row.name,
           row => this.row(row, scale),
         )}</tbody>
-        <tfoot><tr><td></td>${RACK_COLUMNS.map(column => html`<td class=${column}></td>`)}<td class="plot">${
+        <tfoot><tr><td></td>${columnsOf(this.shown.settings).map(column => html`<td class=${column}></td>`)}<td class="plot">${
           scale && rackAxis(scale, { ...this.frame(scale.width), words: this.axisWords() })
         }</td></tr></tfoot>
       </table>
@@ -80,15 +80,17 @@ export class RackEntry extends LitElement {
   }
 
   private row(row: ComparedRoller, scale: ReturnType<RackEntry['scale']>) {
-    const { reader } = this.shown
+    const { reader, settings } = this.shown
+    const { position } = settings
     const { rack, surfaces } = reader.words
-    const fit = () => announce(this, 'choose', { name: 'frontRoller', option: row.name })
+    const name = position === 'front' ? 'frontRoller' : 'rearRoller'
+    const fit = () => announce(this, 'choose', { name, option: row.name })
     return html`<tr class=${row.fitted ? 'fitted' : ''}>
       <th scope="row">
         <span class="name">${row.name}, ${surfaceWords(row, reader)}${row.fitted ? html`, ${surfaces.fitted}` : nothing}</span>
         ${row.fitted ? nothing : html`<button class="word" @click=${fit}>${rack.fit}<span class="unseen"> ${row.name}</span></button>`}
       </th>
-      ${RACK_COLUMNS.map(column => html`<td class=${column}>${cellText(row, column, reader)}</td>`)}
+      ${columnsOf(this.shown.settings).map(column => html`<td class=${column}>${cellText(row, column, { reader, position })}</td>`)}
       <td class="plot">${
         scale &&
         rackRow(

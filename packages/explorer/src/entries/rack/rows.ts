@@ -1,4 +1,4 @@
-import type { ComparedRoller, QuantityName } from '@swardsink/model'
+import type { ComparedRoller, Position, QuantityName } from '@swardsink/model'
 import type { Reader } from '../../words/index.ts'
 import { type ComparedSettled, isSettled, type RackColumn, type RackSettings } from './kind.ts'
 
@@ -12,20 +12,23 @@ export const COLUMN_QUANTITY: Readonly<Record<RackColumn, QuantityName>> = {
   benchHeight: 'height',
   change: 'height',
   effectiveHeight: 'height',
+  sliding: 'sliding',
 }
 
 /** One number of a row; null where there is none. */
-function cellValue(row: ComparedRoller, column: RackColumn): number | null {
+function cellValue(row: ComparedRoller, column: RackColumn, position: Position): number | null {
   if (column === 'mass') return row.roller.mass
   if (!isSettled(row)) return null
   const values: Record<Exclude<RackColumn, 'mass'>, number | null> = {
-    load: row.frontLoad,
+    load: position === 'front' ? row.frontLoad : row.rearLoad,
     sinkage: row.sinkage,
     pressure: row.peakPressure,
     relief: row.roller.surface.kind === 'grooved' && row.grooveFloor === 'free' ? row.relief : null,
-    benchHeight: row.benchHeight,
+    // No edge can be set below the line that the rollers stand on.
+    benchHeight: (row.benchHeight ?? 0) > 0 ? row.benchHeight : null,
     change: row.change,
     effectiveHeight: row.effectiveHeight,
+    sliding: row.sliding?.greatest ?? null,
   }
   return values[column]
 }
@@ -33,11 +36,11 @@ function cellValue(row: ComparedRoller, column: RackColumn): number | null {
 /** Rows in the order asked for; those without a number last, whichever way it runs. */
 export function sorted(
   rows: readonly ComparedRoller[],
-  { sort, order }: RackSettings,
+  { sort, order, position }: RackSettings,
 ): readonly ComparedRoller[] {
   const sign = order === 'up' ? 1 : -1
   return [...rows].sort((a, b) => {
-    const [x, y] = [cellValue(a, sort), cellValue(b, sort)]
+    const [x, y] = [cellValue(a, sort, position), cellValue(b, sort, position)]
     if (x === null || y === null) return Number(x === null) - Number(y === null)
     return sign * (x - y)
   })
@@ -58,10 +61,16 @@ export function byHeight(rows: readonly ComparedRoller[]): readonly ComparedSett
 }
 
 /** A cell as it is read: a number, or the reason there is none. */
-export function cellText(row: ComparedRoller, column: RackColumn, { words, format }: Reader): string {
-  const value = cellValue(row, column)
+export function cellText(
+  row: ComparedRoller,
+  column: RackColumn,
+  { reader: { words, format }, position }: { readonly reader: Reader; readonly position: Position },
+): string {
+  const value = cellValue(row, column, position)
   if (value !== null)
     return format(value, COLUMN_QUANTITY[column], { unit: false, signed: column === 'change' })
   if (!isSettled(row)) return words.rack.bottomsOut
+  if (column === 'benchHeight' && row.benchHeight !== null) return words.rack.cannotHold
+  if (column !== 'relief') return words.rack.notKnown
   return row.grooveFloor === 'touching' ? words.rack.touching : words.rack.noGrooves
 }

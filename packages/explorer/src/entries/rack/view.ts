@@ -2,8 +2,10 @@ import { displayUnit } from '@swardsink/model'
 import { html } from 'lit'
 import type { Shown, Table, View } from '../view.ts'
 import { rackFinding } from './finding.ts'
-import { RACK_COLUMNS, type RackResult, type RackSettings } from './kind.ts'
+import { columnsOf, POSITIONS, type RackResult, type RackSettings } from './kind.ts'
 import { COLUMN_QUANTITY, cellText, sorted, surfaceWords } from './rows.ts'
+import { headlandRadius } from './settings.ts'
+import '../own-setting.ts'
 import './rack-entry.ts'
 
 /** Every number of the rack, also where the drawn table has room for a few only. */
@@ -13,14 +15,14 @@ function table({ result, settings, reader }: Shown<RackSettings, RackResult>): T
     caption: rack.caption,
     columns: [
       { head: rack.roller, unit: '' },
-      ...RACK_COLUMNS.map(column => ({
+      ...columnsOf(settings).map(column => ({
         head: rack.columns[column],
         unit: displayUnit(COLUMN_QUANTITY[column], reader.units),
       })),
     ],
     rows: sorted(result, settings).map(row => [
       `${row.name}, ${surfaceWords(row, reader)}`,
-      ...RACK_COLUMNS.map(column => cellText(row, column, reader)),
+      ...columnsOf(settings).map(column => cellText(row, column, { reader, position: settings.position })),
     ]),
   }
 }
@@ -29,9 +31,28 @@ function table({ result, settings, reader }: Shown<RackSettings, RackResult>): T
 export const rackView: View<'rack', RackSettings, RackResult> = {
   kind: 'rack',
   handsOn: true,
-  title: ({ result, reader }) => reader.words.rack.title(result.length),
+  title: ({ result, settings, reader }) => reader.words.rack.titles[settings.position](result.length),
   finding: rackFinding,
-  note: ({ reader }) => reader.words.rack.note,
+  note: ({ settings, reader }) => {
+    const { rack } = reader.words
+    const radius = reader.format(settings.headlandRadius, 'turnRadius')
+    return settings.headlandRadius > 0 ? `${rack.note} ${rack.slidingNote(radius)}` : rack.note
+  },
   table,
+  choices: ({ settings, reader }) => ({
+    label: reader.words.rack.position,
+    options: POSITIONS.map(position => ({
+      label: reader.words.rack.positions[position],
+      chosen: position === settings.position,
+      settings: { position },
+    })),
+  }),
+  edit: ({ id, settings, now, reader }) => html`<own-setting
+    entry=${id}
+    field="headlandRadius"
+    .of=${headlandRadius(settings)}
+    .scenario=${now}
+    .reader=${reader}
+  ></own-setting>`,
   draw: shown => html`<rack-entry .shown=${shown}></rack-entry>`,
 }

@@ -50,6 +50,12 @@ export function belowLands({ roller, pressure, grooves }: SectionResult): number
   return surface && grooves ? (pressure * surface.land) / (grooves.meanPressure * surface.pitch) : null
 }
 
+/** What moves the section, and stands beside it. */
+export function setBeside({ at }: SectionSettings): readonly string[] {
+  const roller = at === 'front' ? 'frontRoller' : 'rearRoller'
+  return [...['surface', 'pitch', 'land', 'depth'].map(part => `${roller}.${part}`), 'turf.spread']
+}
+
 const ROLLER = { front: 'front roller', rear: 'rear roller' } as const
 
 function cautionsOf(cautions: readonly Caution[], at: Place): readonly Caution[] {
@@ -65,6 +71,7 @@ export const section: Kind<'section', SectionSettings, SectionInput, SectionResu
     pitches: fields.oneOf('pitches', PITCHES, 2),
   }),
   problems: () => [],
+  sets: setBeside,
   needs: () => [],
   input: ({ settings, scenario }) => ({ ...settledInput(scenario), at: settings.at }),
   compute: ({ unit, turf, condition, at }) =>

@@ -1,14 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit'
-import { settable } from '../../book/index.ts'
 import { paleStyles, watchWidth } from '../../controls/index.ts'
 import { grooveSection } from '../../figures/index.ts'
 import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { frameOf, specOf } from './drawing.ts'
-import type { SectionResult, SectionSettings } from './kind.ts'
-
-/** What moves the section, by what it is of the roller. */
-const OF_THE_ROLLER = ['surface', 'pitch', 'land', 'depth']
+import { type SectionResult, type SectionSettings, setBeside } from './kind.ts'
 
 /** The section, and beside it what it hangs on. */
 export class SectionEntry extends LitElement {
@@ -41,8 +37,7 @@ export class SectionEntry extends LitElement {
     const { shown } = this
     const { stale, settings, now, held, reader } = shown
     const width = this.width()
-    const roller = settings.at === 'front' ? 'frontRoller' : 'rearRoller'
-    const names = [...OF_THE_ROLLER.map(part => `${roller}.${part}`), 'turf.spread'].filter(settable)
+    const names = setBeside(settings)
     return html`
       <div class="drawn ${stale ? 'pale' : ''}">${
         width === 0 ? nothing : grooveSection(specOf(shown), frameOf(reader, width))

@@ -30,7 +30,6 @@ export const headland = {
 
 export const headlandSettables: Readonly<Record<string, { readonly name: string; readonly note: string }>> = {
   'headland.radius': { name: 'Radius of the turn', note: 'to the middle of the roller' },
-  'headland.sections': { name: 'Free sections', note: 'of this roller, to try' },
   'headland.friction': { name: 'Friction on the turf', note: 'over the load; assumed' },
   'headland.drag': { name: 'Drag on the roller', note: 'holds it back from rolling' },
 }

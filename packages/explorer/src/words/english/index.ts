@@ -1,5 +1,15 @@
 import { cautions, places } from './cautions.ts'
-import { belonging, control, layers, options, parts, refusals, settables, tableEditor } from './controls.ts'
+import {
+  belonging,
+  control,
+  layers,
+  naming,
+  options,
+  parts,
+  refusals,
+  settables,
+  tableEditor,
+} from './controls.ts'
 import { curves, curvesFigure, curvesWorkings } from './curves.ts'
 import { editing } from './editing.ts'
 import { entry } from './entry.ts'
@@ -10,12 +20,15 @@ import { headland, headlandFigure, headlandSettables, headlandWorkings } from '.
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
-import { rack, rackFigure, rackWorkings, surfaces } from './rack.ts'
+import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
+import { rollers, rollersWorkings } from './rollers.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
 import { setting } from './setting.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
 import { text } from './text.ts'
+import { turfs, turfsWorkings } from './turfs.ts'
+import { units, unitsWorkings } from './units.ts'
 
 /**
  * Everything the book says of itself, in English, a file for each part of it. Values come in formatted; sentences
@@ -30,12 +43,13 @@ export const english = {
   editing,
   files,
   kinds,
-  settables: { ...settables, ...headlandSettables },
+  settables: { ...settables, ...headlandSettables, ...rackSettables },
   parts,
   layers,
   belonging,
   options,
   control,
+  naming,
   tableEditor,
   refusals,
   failures,
@@ -50,6 +64,9 @@ export const english = {
   curves,
   section,
   text,
+  units,
+  turfs,
+  rollers,
   formula,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
   workings: {
@@ -59,6 +76,9 @@ export const english = {
     ...sideViewWorkings,
     ...mapWorkings,
     ...rackWorkings,
+    ...unitsWorkings,
+    ...turfsWorkings,
+    ...rollersWorkings,
   } as Readonly<Record<string, string>>,
   /** What the figures say inside themselves. */
   figures: {

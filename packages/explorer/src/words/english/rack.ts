@@ -7,9 +7,16 @@ export const surfaces = {
 }
 
 export const rack = {
-  title: (count: number) => `${counted(count)} rollers on this unit, on this green`,
+  titles: {
+    front: (count: number) => `${counted(count)} rollers on this unit, on this green`,
+    rear: (count: number) => `${counted(count)} rollers at the rear of this unit, on this green`,
+  },
+  position: 'Changed',
+  positions: { front: 'the front roller', rear: 'the rear roller' },
   lowest: ({ bench, name, by, wanted, set }: Values<'bench' | 'name' | 'by' | 'wanted' | 'set'>) =>
     `With the bench left at ${bench}, ${name} cuts lowest, ${by} below the one fitted; to cut ${wanted} with it, set ${set} on the bench.`,
+  lowestCannot: ({ bench, name, by, wanted }: Values<'bench' | 'name' | 'by' | 'wanted'>) =>
+    `With the bench left at ${bench}, ${name} cuts lowest, ${by} below the one fitted; no bench height makes it cut as low as ${wanted}.`,
   fittedLowest: ({ bench, name, by }: Values<'bench' | 'name' | 'by'>) =>
     `With the bench left at ${bench}, none cuts lower than the one fitted; ${name} cuts highest, by ${by}.`,
   allAlike: 'All of them cut at the same height.',
@@ -25,6 +32,7 @@ export const rack = {
     benchHeight: 'set to hold',
     change: 'change',
     effectiveHeight: 'cuts',
+    sliding: 'slides',
   },
   sort: (column: string) => `Sort by ${column}`,
   within: (tolerance: string) => `shaded: within ${tolerance} of the one fitted`,
@@ -32,10 +40,17 @@ export const rack = {
   touching: 'full',
   noGrooves: 'no grooves',
   bottomsOut: 'bottoms out',
+  cannotHold: 'cannot',
+  notKnown: 'not known',
+  slidingNote: (radius: string) => `Slides: at the ends of its sections, on a turn of ${radius}.`,
 }
 
 /** What the dot plot says inside itself. */
 export const rackFigure = { axis: (unit: string) => `effective height, ${unit}` }
+
+export const rackSettables = {
+  'rack.headlandRadius': { name: 'Radius of a headland turn', note: '0 leaves sliding out' },
+} as Readonly<Record<string, { readonly name: string; readonly note: string }>>
 
 export const rackWorkings = {
   hold: 'Bench height that holds the wanted cut, with that roller fitted',
