@@ -203,13 +203,27 @@ describe('goes on, and says so', () => {
     expect(exponent).toMatchObject({ value: 2, state: 'at bound', standardError: null })
   })
 
-  test('a turf that cannot bear the readings fails with a sentence', () => {
+  test('a turf that cannot bear the readings comes as near as it can, and nothing is said of how sure', () => {
+    const found = fitWith({
+      law: { kind: 'stiffening', softness: 0.1 * mm, lockingDepth: 0.2 * mm },
+      free: ['softness'],
+    })
+    expect(found.outcome).toBe('stopped')
+    expect(found.why).toMatch(
+      /^stopped: the turf that comes nearest bottoms out under \d of 8 readings, row \d+ first/,
+    )
+    expect(found.covariance).toBeNull()
+    expect(found.parameters[0]!.interval.kind).toBe('undetermined')
+    expect(found.readings.some(({ pressure }) => pressure === null)).toBe(true)
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found)
+  })
+
+  test('a turf that makes no law wherever it is looked for fails with a sentence', () => {
     const found = fitCompliance({
       ...question,
       law: { kind: 'stiffening', softness: 0.1 * mm, lockingDepth: 0.2 * mm },
       free: ['softness'],
-      readings: readings.map(reading => ({ ...reading, load: 1e9 })),
-      bounds: { softness: { lower: 0.09 * mm } },
+      bounds: { softness: { lower: 0.3 * mm } },
     })
     expect(found.outcome).toBe('failed')
     expect(found.why).toMatch(/^failed: /)

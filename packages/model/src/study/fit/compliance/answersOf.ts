@@ -131,7 +131,7 @@ function answer(
   const model = forwardModel(bare, [{ pressing, set, kind, near: softnessOf(plan.law) }], p)
   const value = new Float64Array(1)
   const rates = new Float64Array(plan.planned.length)
-  if (!model.predict(p, value) || !model.differentiate(p, rates)) return null
+  if (!model.predict(p, value) || model.isBeyond(0) || !model.differentiate(p, rates)) return null
   if (asked.fromDatum && datum >= 0) {
     value[0] = value[0]! + p[datum]!
     rates[datum] = 1

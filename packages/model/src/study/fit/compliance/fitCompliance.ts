@@ -1,6 +1,6 @@
 import { endings, leastSquares, type Solved } from '../../../numerics/index.ts'
 import type { Turf } from '../../../turf/index.ts'
-import type { FittedParameter, Noise } from '../fit.ts'
+import type { Fit, FittedParameter, Noise } from '../fit.ts'
 import { fitFrom } from '../statement.ts'
 import type { ComplianceFailed, ComplianceFit, Span } from './complianceFit.ts'
 import { turfParameters } from './lawParameters.ts'
@@ -57,6 +57,24 @@ function turfsBySet(made: SetUp, p: Float64Array, pressures: Span | null): [stri
   return turfsAt(made, p).flatMap((turf, g) => (turf ? [[made.plan.sets[g]!, { ...turf, ...fitted }]] : []))
 }
 
+/** What is said of a turf that cannot bear every reading: it comes nearest, and nothing is known of how sure it is. */
+function bottomedOut(stated: Fit, rows: readonly number[], count: number): Fit {
+  const [first] = rows
+  if (first === undefined) return stated
+  const which = rows.length === 1 ? `row ${first}` : `${rows.length} of ${count} readings, row ${first} first`
+  const why = `the turf that comes nearest bottoms out under ${which}`
+  return {
+    ...stated,
+    outcome: 'stopped',
+    why: `stopped: ${why}`,
+    parameters: stated.parameters.map(one =>
+      one.state === 'free' ? { ...one, standardError: null, interval: { kind: 'undetermined', why } } : one,
+    ),
+    covariance: null,
+    correlation: null,
+  }
+}
+
 /** A fit, solved, with what it was made from. */
 export function solveCompliance(question: ComplianceQuestion): SolvedCompliance {
   const made = setUp(question)
@@ -96,14 +114,16 @@ export function solveCompliance(question: ComplianceQuestion): SolvedCompliance 
     transforms: plan.planned.map(({ by }) => (by === 'ln' ? 'ln' : 'itself')),
   })
   const readings = predictionsAt(made, solved.p)
+  const beyond = readings.flatMap(({ row }, r) => (made.model.isBeyond(r) ? [row] : []))
+  const honest = bottomedOut(stated, beyond, readings.length)
   const pressures = spanOf(readings.map(({ pressure }) => pressure))
   const turfs = turfsBySet(made, solved.p, pressures)
   return {
     made,
     solved,
     fit: {
-      ...stated,
-      outcome: solved.outcome,
+      ...honest,
+      outcome: beyond.length > 0 ? 'stopped' : solved.outcome,
       ...told,
       turfs: Object.fromEntries(turfs),
       turf: plan.groups === 1 ? (turfs[0]?.[1] ?? null) : null,

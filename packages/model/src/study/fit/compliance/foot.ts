@@ -28,8 +28,8 @@ export type FootOnTurf = {
   readonly under?: (load: Newtons, out: Stood) => void
 }
 
-/** How deep a foot stands, and d ln W/d ln z there. */
-export type Stood = { sinkage: Metres; steepness: number }
+/** How deep a foot stands, d ln W/d ln z there, and whether that lies beyond what its turf answers. */
+export type Stood = { sinkage: Metres; steepness: number; beyond: boolean }
 
 /** Whether the law alone answers, without a mat that hangs across grooves or past an edge. */
 export const isPlain = (foot: Foot, turf: Turf): boolean =>
@@ -125,12 +125,20 @@ export function footOnTurf(foot: Foot, turf: Turf): FootOnTurf {
 /** On ln(load). */
 const BALANCED = 1e-13
 
-/** Sinkage under a load, searched from a start, into `out`; false where there is none. */
+/**
+ * Sinkage under a load, searched from a start, into `out`; false where there is none.
+ *
+ * Beyond the law's limit a foot that is searched for goes on along its last slope in logarithms, and `out.beyond` says
+ * so: a fit passes through turfs that bear too little before it finds one that does not.
+ *
+ *   z = z_max (1 + ln(load/W(z_max))/(d ln W/d ln z))
+ */
 export function standUnder(on: FootOnTurf, load: Newtons, start: Metres, out: Stood): boolean {
   const { limit, under } = on
   if (under) {
     under(load, out)
-    return out.sinkage <= limit
+    out.beyond = out.sinkage > limit
+    return out.sinkage > 0
   }
   let lost = false
   const root = increasingRoot({
@@ -147,7 +155,8 @@ export function standUnder(on: FootOnTurf, load: Newtons, start: Metres, out: St
     tolerance: BALANCED,
     ...(Number.isFinite(limit) ? { high: Math.log(limit) } : {}),
   })
-  out.sinkage = Math.exp(root.at)
+  out.beyond = root.outcome === 'beyond'
   out.steepness = root.slope
-  return root.outcome === 'converged' && !lost
+  out.sinkage = out.beyond ? limit * (1 - root.residual / root.slope) : Math.exp(root.at)
+  return (root.outcome === 'converged' || out.beyond) && !lost && out.sinkage > 0
 }

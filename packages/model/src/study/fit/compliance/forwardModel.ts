@@ -1,6 +1,7 @@
 import type { Turf } from '../../../turf/index.ts'
-import { footOnTurf, type Stood, standUnder } from './foot.ts'
-import { type LoadRates, loadRates, type Neighbourhood, STEP } from './loadRates.ts'
+import { difference, STEP } from './difference.ts'
+import { type Foot, footOnTurf, type Stood, standUnder } from './foot.ts'
+import { type LoadRates, loadRates, type Neighbourhood } from './loadRates.ts'
 import { asItIs, type Plan, turfOfGroup } from './plan.ts'
 import type { Pressing } from './rows.ts'
 import { dropOn, dropRates } from './unitDrop.ts'
@@ -11,6 +12,8 @@ export type ForwardModel = {
   readonly predict: (p: Float64Array, out: Float64Array) => boolean
   /** Row-major: of each row by each planned number. */
   readonly differentiate: (p: Float64Array, out: Float64Array) => boolean
+  /** Whether the turf last predicted with bottoms out under the foot of a row. */
+  readonly isBeyond: (row: number) => boolean
 }
 
 export type ModelRow = {
@@ -66,6 +69,9 @@ function casesOf(rows: readonly ModelRow[], groups: number) {
   }
 }
 
+/** Sets the neighbours of one parameter apart from those of the next: they lie within four steps. */
+const NEIGHBOURS = 16
+
 /** Where a value of a written law is nothing its step is a part of its start, or of one. */
 const stepOf = (by: 'ln' | 'plain', value: number, usual: number): number =>
   by === 'ln' ? STEP : STEP * (Math.abs(value) || Math.abs(usual) || 1)
@@ -77,7 +83,10 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
   const answers = new Float64Array(starts.length)
   const sinkages = starts.slice()
   const steepnesses = new Float64Array(starts.length)
-  const stood: Stood = { sinkage: 0, steepness: 0 }
+  const stood: Stood = { sinkage: 0, steepness: 0, beyond: false }
+  const beyond = new Uint8Array(starts.length)
+  /** How deep the turf answers, where a foot is taken deeper along its last slope; otherwise 0. */
+  const limits = new Float64Array(starts.length)
   const rates = new Float64Array(starts.length * size)
   const turfs: (Turf | undefined)[] = new Array(groups)
   const datumOf = Int32Array.from(
@@ -110,7 +119,10 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
       for (let i = 0; i < cases.loads.length; i++) {
         const place = cases.places[i]!
         const start = on.under ? 0 : startNear(place, cases.group, p)
-        if (!standUnder(on, cases.loads[i]!, start, stood) || !(stood.sinkage > 0)) return false
+        if (!standUnder(on, cases.loads[i]!, start, stood)) return false
+        beyond[place] = stood.beyond ? 1 : 0
+        // an explicit answer goes on by itself
+        limits[place] = stood.beyond && !on.under ? on.limit : 0
         sinkages[place] = stood.sinkage
         steepnesses[place] = stood.steepness
         answers[place] = stood.sinkage
@@ -135,26 +147,42 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
       moved,
       steps,
       neighbour: (parameter, by) => {
-        const key = parameter + by / steps[parameter]! / 8
+        const key = parameter + by / steps[parameter]! / NEIGHBOURS
         if (!known.has(key)) known.set(key, turfOfGroup(plan, group, p, { parameter, by }))
         return known.get(key)
       },
     }
   }
 
+  /** Beyond the limit the answer moves with it: (z − z_max) d ln z_max/dθ more. */
+  const withLimit = (place: number, foot: Foot, { neighbour, steps }: Neighbourhood): boolean => {
+    for (let j = 0; j < size; j++) {
+      const rate = difference(steps[j]!, by => {
+        const turf = neighbour(j, by * steps[j]!)
+        return turf ? Math.log(footOnTurf(foot, turf).limit) : Number.NaN
+      })
+      if (!Number.isFinite(rate)) return false
+      rates[place * size + j]! += (sinkages[place]! - limits[place]!) * rate
+    }
+    return true
+  }
+
   const rateFoot = ({ pressing, places }: FootCases, around: Neighbourhood): boolean => {
     const found: LoadRates = loadRates(pressing.foot, around)
     for (const place of places) {
-      const sinkage = sinkages[place]!
+      const deepest = limits[place]!
+      const sinkage = deepest || sinkages[place]!
       const steepness = steepnesses[place]!
       if (!found.fill(sinkage, steepness, rates, place * size)) return false
       // ∂z/∂θ = −(∂W/∂θ)/(∂W/∂z)
       for (let j = 0; j < size; j++) rates[place * size + j]! *= -sinkage / steepness
+      if (deepest > 0 && !withLimit(place, pressing.foot, around)) return false
     }
     return true
   }
 
   return {
+    isBeyond: row => beyond[caseOf[row]!] === 1,
     predict: (p, out) => {
       last.fill(Number.NaN)
       if (!answerAll(p)) return false

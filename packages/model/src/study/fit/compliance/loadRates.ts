@@ -1,5 +1,6 @@
 import { digamma } from '../../../numerics/index.ts'
 import type { PressureLaw, Turf } from '../../../turf/index.ts'
+import { difference, FARTHEST, STEP } from './difference.ts'
 import { type Foot, type FootOnTurf, footOnTurf, isPlain } from './foot.ts'
 
 /** A free parameter of the turf, and how it is solved for: by its logarithm or as it is. */
@@ -72,14 +73,6 @@ function toldByLaw({ name }: Moved, foot: Foot, turf: Turf, at: At): number | un
   return undefined
 }
 
-/** Places and weights of the five-point first difference, over so many parts of a step. */
-const PLACES = [-2, -1, 1, 2] as const
-const WEIGHTS = [1, -8, 8, -1] as const
-const PARTS = 12
-
-/** Step in a logarithm: five points leave its fourth power, and rounding over it. */
-export const STEP = 1e-3
-
 /** Where spread is nothing it can only grow: as a part of a length of the foot. */
 const FIRST_SPREAD = 1e-4
 
@@ -92,6 +85,8 @@ const contactLength = (foot: Foot, sinkage: number): number =>
       : Math.min(foot.plate.width, foot.plate.length) / 2
 
 const NONE = Number.NaN
+
+type Neighbour = (by: number) => Turf | undefined
 
 /**
  * How the load of a foot at a fixed sinkage changes with each parameter, relative: by the law where it tells, by
@@ -106,9 +101,10 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
   const { turf, moved, steps, neighbour } = around
   const spread = turf.spread ?? 0
   const bySpread = moved.findIndex(({ name }) => name === 'spread')
-  // after the parameters, the spread whether it is free or not
-  const feet: (FootOnTurf | null | undefined)[] = new Array((moved.length + 1) * PLACES.length)
-  const footAt = (place: number, make: () => Turf | undefined): FootOnTurf | null => {
+  // after the parameters, the spread whether it is free or not; of each the foot at so many steps either way
+  const feet: (FootOnTurf | null | undefined)[] = new Array((moved.length + 1) * (2 * FARTHEST + 1))
+  const footAt = (parameter: number, by: number, make: () => Turf | undefined): FootOnTurf | null => {
+    const place = parameter * (2 * FARTHEST + 1) + by + FARTHEST
     const known = feet[place]
     if (known !== undefined) return known
     const changed = make()
@@ -116,21 +112,11 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
     feet[place] = fresh
     return fresh
   }
-  const difference = (
-    parameter: number,
-    step: number,
-    sinkage: number,
-    make: (by: number) => Turf | undefined,
-  ) => {
-    let sum = 0
-    for (let i = 0; i < PLACES.length; i++) {
-      const by = PLACES[i]! * step
-      const carried = footAt(parameter * PLACES.length + i, () => make(by))?.at(sinkage)
-      if (!carried) return NONE
-      sum += WEIGHTS[i]! * Math.log(carried.load)
-    }
-    return sum / (PARTS * step)
-  }
+  const byDifference = (parameter: number, step: number, sinkage: number, make: Neighbour) =>
+    difference(step, by => {
+      const carried = footAt(parameter, by, () => make(by * step))?.at(sinkage)
+      return carried ? Math.log(carried.load) : NONE
+    })
   /** d ln W/d l where there is no spread yet: forwards. */
   const firstSpread = (sinkage: number): number => {
     const step = FIRST_SPREAD * contactLength(foot, sinkage)
@@ -140,7 +126,7 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
   }
   /** d ln W/d ln G by differences: shear goes with the square of the spread. */
   const shearRate = (sinkage: number): number =>
-    difference(moved.length, STEP, sinkage, by => ({ ...turf, spread: spread * Math.exp(by) })) / 2
+    byDifference(moved.length, STEP, sinkage, by => ({ ...turf, spread: spread * Math.exp(by) })) / 2
   const on = footOnTurf(foot, turf)
   // without spread the load is asked for nothing that its steepness does not tell, but for how it stretches
   const plain = isPlain(foot, turf) ? (foot.kind === 'roller' ? 1 / 2 : 0) : undefined
@@ -163,7 +149,7 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
               ? firstSpread(sinkage)
               : (2 * (at.byShear ?? NONE)) / spread
             : (toldByLaw(moved[j]!, foot, turf, at) ??
-              difference(j, steps[j]!, sinkage, by => neighbour(j, by)))
+              byDifference(j, steps[j]!, sinkage, by => neighbour(j, by)))
         if (!Number.isFinite(rate)) return false
         out[place + j] = rate
       }

@@ -19,7 +19,7 @@ export function turfsAt({ plan }: SetUp, p: Float64Array): (Turf | undefined)[] 
   return plan.sets.map((_, g) => groups[plan.groups === 1 ? 0 : g])
 }
 
-/** Every reading beside what the turf answers. */
+/** Every reading beside what the turf answers; no pressure where it bottoms out. */
 export function predictionsAt(made: SetUp, p: Float64Array): FittedReading[] {
   const { rows, plan, model } = made
   const predicted = new Float64Array(rows.length)
@@ -38,7 +38,10 @@ export function predictionsAt(made: SetUp, p: Float64Array): FittedReading[] {
       load: pressing.kind === 'foot' ? pressing.load : null,
       measured,
       predicted: answered ? predicted[r]! : null,
-      pressure: answered && turf ? pressureOf(row, turf, predicted[r]! - (datum < 0 ? 0 : p[datum]!)) : null,
+      pressure:
+        answered && turf && !model.isBeyond(r)
+          ? pressureOf(row, turf, predicted[r]! - (datum < 0 ? 0 : p[datum]!))
+          : null,
     }
   })
 }

@@ -2,7 +2,7 @@ import { REFERENCE_PRESSURE } from '../../../turf/index.ts'
 import { levelLoads } from '../../../unit/index.ts'
 import type { ForwardModel } from './forwardModel.ts'
 import type { FreeParameter } from './freeParameters.ts'
-import { asSolved, type Plan } from './plan.ts'
+import { asItIs, asSolved, type Plan } from './plan.ts'
 import { hasDatum, type Row } from './rows.ts'
 
 export const median = (values: readonly number[]): number => {
@@ -56,14 +56,26 @@ function secant({ pressing }: Row, depth: number): number {
 
 /** How far a number may go when nobody says, as parts of what the readings suggest: far beyond any turf. */
 const FAR = 1e5
+/** Locked so much deeper than the deepest reading, turf bends by a thousandth: no reading tells that from a straight line. */
+const FAR_LOCKING = 1e3
 const FAR_SPREAD = 20
+
+/** What is solved for at a limit, so that rounding does not lead back past it. */
+function inside(by: 'ln' | 'plain', limit: number, towards: 1 | -1): number {
+  let at = asSolved(by, limit)
+  while (Number.isFinite(at) && (asItIs(by, at) - limit) * towards < 0)
+    at += towards * Number.EPSILON * Math.max(Math.abs(at), 1)
+  return at
+}
 
 /** Limits of a parameter as it is solved for. */
 export function limitsFor({ name, by, quantity, lower, upper }: FreeParameter, scales: Scales) {
   const depths = quantity === 'softness' || quantity === 'lockingDepth'
   const low = depths ? Math.max(lower, scales.depth / FAR) : lower
-  const far = depths ? scales.depth * FAR : name === 'spread' ? scales.contact * FAR_SPREAD : upper
-  return { lower: asSolved(by, low), upper: asSolved(by, Math.min(upper, far)) }
+  const depth = scales.depth * (quantity === 'lockingDepth' ? FAR_LOCKING : FAR)
+  const far = depths ? depth : name === 'spread' ? scales.contact * FAR_SPREAD : upper
+  const high = Math.min(upper, far)
+  return { lower: inside(by, low, 1), upper: inside(by, high, -1) }
 }
 
 /** Parts of a contact, and multiples of a depth or a softness, to start from. */

@@ -11,6 +11,7 @@ import {
   withBuildUp,
 } from '../../../unit/index.ts'
 import { swapRoller } from '../../swapRoller.ts'
+import { difference } from './difference.ts'
 import { loadRates, type Neighbourhood } from './loadRates.ts'
 
 /** A unit set down from a datum, and where along its wheelbase the drop is read. */
@@ -66,11 +67,10 @@ function byDifferences(asked: UnitDrop, around: Neighbourhood, out: Float64Array
   if (!here) return false
   for (let j = 0; j < moved.length; j++) {
     const step = steps[j]!
-    const [a, b, c, d] = [-2, -1, 1, 2].map(by => {
+    const rate = difference(step, by => {
       const changed = neighbour(j, by * step)
       return (changed && dropOn(asked, changed)?.drop) ?? Number.NaN
     })
-    const rate = (a! - 8 * b! + 8 * c! - d!) / (12 * step)
     if (!Number.isFinite(rate)) return false
     out[at + j] = rate
   }
