@@ -1,5 +1,6 @@
 import {
   formulaLaw,
+  levelLoads,
   type PressureLaw,
   type Reading,
   settle,
@@ -104,7 +105,7 @@ const reading = (presser: Presser, load: number | undefined, measured: Reading['
 const noise = { kind: 'estimated' } as const
 
 /** A fit of as many readings as it takes, all of them the one that is looked at. */
-const ready = (family: Family, one: Reading) => {
+const ready = (family: Family, one: Reading, unitOf: Unit) => {
   const law = family.turf(family.at).law
   const start = Object.fromEntries(family.free.map((name, j) => [name, family.at[j]!]))
   const many = Array.from({ length: family.free.length + 1 }, () => one)
@@ -116,7 +117,7 @@ const ready = (family: Family, one: Reading) => {
     free: family.free,
     start,
     noise,
-    scenario,
+    scenario: { ...scenario, unit: unitOf },
   })
   // datums stay at nothing
   const p = new Float64Array(made.start.length)
@@ -135,8 +136,13 @@ const slope = (family: Family, j: number, answer: (turf: Turf) => number): numbe
   return (at(-2) - 8 * at(-1) + 8 * at(1) - at(2)) / (12 * step)
 }
 
-function expectAgrees(family: Family, one: Reading, answer: (turf: Turf) => number): void {
-  const { made, p } = ready(family, one)
+function expectAgrees(
+  family: Family,
+  one: Reading,
+  answer: (turf: Turf) => number,
+  unitOf: Unit = unit,
+): void {
+  const { made, p } = ready(family, one, unitOf)
   const size = made.plan.planned.length
   const row = made.rows.findIndex(each => each.reading === one)
   const predicted = new Float64Array(made.rows.length)
@@ -195,4 +201,45 @@ describe('the drop of a point of the unit and its derivatives are those of full 
             dropOf(unit, front, point, turf),
           )
         })
+
+  test('power, a unit heavier on its right side', () => {
+    const leaning: Unit = { ...unit, body: { ...unit.body, offset: 25 * mm } }
+    expectAgrees(
+      families.power!,
+      reading('stout', undefined, { kind: 'drop', drop: mm, point: 0.4 }),
+      turf => dropOf(leaning, 'stout', 0.4, turf),
+      leaning,
+    )
+  })
+
+  test('power, something stuck to the roller in front', () => {
+    const stuck = 0.6 * mm
+    const dirty: Unit = { ...unit, frontRoller: { ...unit.frontRoller, buildUp: stuck } }
+    const point = 0.3
+    expectAgrees(
+      families.power!,
+      {
+        ...reading('smooth', undefined, { kind: 'drop', drop: mm, point }),
+        foot: { kind: 'roller', name: null },
+      },
+      turf => {
+        const settled = settle({
+          unit: { ...dirty, edge: point * dirty.wheelbase },
+          turf,
+          condition: standing,
+        })
+        if (settled.outcome !== 'settled') throw new Error(settled.outcome)
+        return settled.drop.middle
+      },
+      dirty,
+    )
+  })
+})
+
+test('a roller without a load stands under that of the unit it is on', () => {
+  const family = families.linear!
+  const load = levelLoads({ ...unit, frontRoller: rollers.stout }).front
+  expectAgrees(family, reading('stout', undefined, { kind: 'sinkage', sinkage: mm }), turf =>
+    sinkageOf('stout', load, turf),
+  )
 })
