@@ -19,7 +19,8 @@ function cutsOf(text: string): readonly Cut[] {
     else if (character === ',') cuts.push({ at, closing: open.toReversed().join('') })
     else if (CLOSES[character]) {
       open.push(CLOSES[character])
-      cuts.push({ at: at + 1, closing: open.toReversed().join('') })
+      // An object that has just begun says nothing yet: it is left out rather than left empty.
+      if (character === '[') cuts.push({ at: at + 1, closing: open.toReversed().join('') })
     } else if (character === '}' || character === ']') {
       open.pop()
       cuts.push({ at: at + 1, closing: open.toReversed().join('') })

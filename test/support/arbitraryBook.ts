@@ -1,0 +1,82 @@
+import { scenarioProblems } from '@swardsink/model'
+import fc from 'fast-check'
+import {
+  type Book,
+  type Entry,
+  fieldsOf,
+  type Kinds,
+  type Page,
+  settables,
+} from '../../packages/explorer/src/book/index.ts'
+import { MAP_QUANTITIES } from '../../packages/explorer/src/entries/map/kind.ts'
+import { RACK_COLUMNS } from '../../packages/explorer/src/entries/rack/kind.ts'
+import { EXAGGERATIONS } from '../../packages/explorer/src/entries/sideView/kind.ts'
+import { scenarios } from './arbitraries.ts'
+
+const settingNames = fc.uniqueArray(fc.constantFrom(...Object.keys(settables)), { maxLength: 5 })
+
+/** Settings of each kind, one line a kind. A kind that is not listed has its usual ones. */
+const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
+  text: fc.record({ text: fc.string({ unit: 'grapheme', maxLength: 60 }) }),
+  setting: fc.record({ of: settingNames }),
+  sideView: fc.record({ exaggeration: fc.constantFrom(...EXAGGERATIONS), settings: settingNames }),
+  map: fc.record({ quantity: fc.constantFrom(...MAP_QUANTITIES) }),
+  rack: fc.record({ sort: fc.constantFrom(...RACK_COLUMNS), order: fc.constantFrom('up', 'down') }),
+}
+
+const titles = fc.oneof(fc.constant(''), fc.string({ unit: 'grapheme', maxLength: 30 }))
+
+/** What a later program, or another one, might write of an entry. */
+const foreign = fc
+  .dictionary(fc.stringMatching(/^x[a-z]{1,8}$/), fc.jsonValue({ maxDepth: 2 }), { maxKeys: 4 })
+  .map(own => ({ ...own, kind: 'carousel' }))
+
+type Draft = Omit<Entry, 'id'>
+
+function entryOf(kinds: Kinds): fc.Arbitrary<Draft> {
+  const known = fc.constantFrom(...Object.keys(kinds)).chain(kind =>
+    fc.record({
+      kind: fc.constant(kind),
+      beside: fc.boolean(),
+      title: titles,
+      settings: (settingsOf[kind] ?? fc.constant({})).map(settings => ({
+        ...kinds[kind]?.read(fieldsOf({}, '', [])),
+        ...settings,
+      })),
+    }),
+  )
+  const titled = known.map(({ title, ...entry }) => (title === '' ? entry : { ...entry, title }))
+  const unknown = foreign.map(raw => ({ kind: raw.kind, beside: false, settings: {}, asWritten: raw }))
+  return fc.oneof({ arbitrary: titled, weight: 9 }, { arbitrary: unknown, weight: 1 })
+}
+
+/** Ids as reading gives them: the kind's name, or with the first number that is free. */
+function withIds(
+  pages: readonly (Omit<Page, 'entries'> & { readonly entries: readonly Draft[] })[],
+): readonly Page[] {
+  const taken = new Set<string>()
+  return pages.map(page => ({
+    ...page,
+    entries: page.entries.map(entry => {
+      let id = entry.kind
+      for (let again = 2; taken.has(id); again++) id = `${entry.kind}-${again}`
+      taken.add(id)
+      return { ...entry, id, ...(entry.asWritten ? { asWritten: { ...entry.asWritten, id } } : {}) }
+    }),
+  }))
+}
+
+/** Without the prototypes and missing members a generator leaves behind. */
+const plain = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value))
+
+/** Any book that these kinds can make, with sound values. */
+export function books(kinds: Kinds): fc.Arbitrary<Book> {
+  const page = fc.record({ title: titles, lead: titles, entries: fc.array(entryOf(kinds), { maxLength: 6 }) })
+  return fc
+    .record({
+      title: titles,
+      scenario: scenarios.filter(scenario => scenarioProblems(plain(scenario)).length === 0),
+      pages: fc.array(page, { minLength: 1, maxLength: 4 }),
+    })
+    .map(({ pages, ...book }) => plain({ swardsink: 1 as const, ...book, pages: withIds(pages) }))
+}
