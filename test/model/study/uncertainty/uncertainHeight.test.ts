@@ -205,6 +205,17 @@ describe('draws without an answer', () => {
     expect(told.histogram.counts.reduce((sum, count) => sum + count, 0)).toBe(told.draws.answered)
   })
 
+  test('leave shares that make one: what is told is told of the draws that are answered', () => {
+    const told = answered(
+      uncertainHeight(
+        askedOn('linear', { scatter: { softness: normal(0.3 * mm), benchHeight: uniform(0.2 * mm) } }),
+      ),
+    )
+    expect(told.unanswered[0]?.share).toBeGreaterThan(0.01)
+    const sum = (told.hangsOn ?? []).reduce((all, { share }) => all + share.value, 0)
+    expectNear(sum, 1, stated(0.01))
+  })
+
   test('exponents that the law does not take are named', () => {
     const told = answered(
       uncertainHeight(askedOn('power', { scatter: { exponent: normal(0.4) }, draws: 10_000 })),

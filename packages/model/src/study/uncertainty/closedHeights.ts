@@ -79,10 +79,11 @@ export function closedHeights(
   for (let from = 0; from < heights.length; from += AT_ONCE) {
     const to = Math.min(from + AT_ONCE, heights.length)
     const columnOf = columnsOf(from, to)
+    const sideFor = makeSide(columnOf)
     const readerOf = (end: 'frontRoller' | 'rearRoller'): LnReader =>
       spreads && law.kind === 'linear'
         ? spreadingRoller(end, unit[end], law.softness, turf.spread ?? 0, columnOf)
-        : springRoller(end, unit[end], columnOf, makeSide)
+        : springRoller(end, unit[end], columnOf, sideFor)
     settleColumns(
       {
         balance: balanceColumns(unit, columnOf, to - from),

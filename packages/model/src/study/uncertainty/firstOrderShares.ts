@@ -29,9 +29,6 @@ type Draws = {
   /** Heights less their mean; 0 without an answer. */
   readonly rest: Float64Array
   readonly isAnswered: Uint8Array
-  /** Answered draws of each block, and of all. */
-  readonly answered: readonly number[]
-  readonly count: number
 }
 
 /**
@@ -46,8 +43,8 @@ const UNIFORM = {
 }
 const basisOf = ({ kind }: Source) => (kind === 'uniform' ? UNIFORM : NORMAL)
 
-/** Coefficients c_k = E[h P_k] of one input in what is left of the heights. */
-function coefficients({ sample, rest, answered, count }: Draws, source: Source): Sums {
+/** Coefficients c_k = E[h P_k] of one input in what is left of the heights, all of which have an answer. */
+function coefficients({ sample, rest }: Draws, source: Source): Sums {
   const { blocks, size } = sample.layout
   const { alpha, beta, gamma } = basisOf(source)
   const x = source.columns[0]!
@@ -66,22 +63,21 @@ function coefficients({ sample, rest, answered, count }: Draws, source: Source):
     }
     const told = [first, alpha * second, third]
     told.forEach((sum, k) => {
-      sums.blocks[DEGREES * block + k] = sum / Math.max(1, answered[block]!)
-      sums.all[k]! += sum / count
+      sums.blocks[DEGREES * block + k] = sum / size
+      sums.all[k]! += sum / rest.length
     })
   }
   return sums
 }
 
 /** Takes an input's part out of what is left of the heights. */
-function takeAway({ rest, isAnswered }: Draws, source: Source, by: ArrayLike<number>): void {
+function takeAway({ rest }: Draws, source: Source, by: ArrayLike<number>): void {
   const { alpha, beta, gamma } = basisOf(source)
   const x = source.columns[0]!
   const first = by[0]!
-  const second = alpha * (by[1] ?? 0)
-  const third = by[2] ?? 0
+  const second = alpha * by[1]!
+  const third = by[2]!
   for (let i = 0; i < rest.length; i++) {
-    if (isAnswered[i] === 0) continue
     const t = x[i]!
     const square = t * t
     rest[i] = rest[i]! - first * t - second * (square - 1) - third * t * (beta * square - gamma)
@@ -110,7 +106,7 @@ function shareOf(draws: Draws, source: Source, first: number, variance: number):
 /** Most draws that the parameters of a fit are regressed over. */
 const MOST_REGRESSED = 20_000
 
-/** Moves the straight parts of a fit's parameters out of what is left of the heights, or back. */
+/** Moves the straight parts of a source out of what is left of the heights, or back. */
 function moveStraight(
   { rest, isAnswered }: Draws,
   { columns }: Source,
@@ -135,8 +131,15 @@ const straightParts = ({ rest, isAnswered }: Draws, { columns }: Source): number
     return product / square
   })
 
-/** Share of all parameters of a fit together: by regression of what the other inputs leave on their products. */
-function fitShare({ rest, sample, isAnswered }: Draws, { columns }: Source, variance: number): Estimate {
+/**
+ * Share of a source by regression of what the others leave: for the parameters of a fit, which go together, and where
+ * draws without an answer leave an input no longer spread as its polynomials ask.
+ */
+function regressedShare(
+  { rest, sample, isAnswered }: Draws,
+  { columns }: Source,
+  variance: number,
+): Estimate {
   const stride = Math.max(1, Math.ceil(rest.length / MOST_REGRESSED))
   const places: number[] = []
   for (let i = 0; i < rest.length; i += stride) if (isAnswered[i] === 1) places.push(i)
@@ -161,7 +164,8 @@ function fitShare({ rest, sample, isAnswered }: Draws, { columns }: Source, vari
  *   S = Var E(h | input)/Var h = Σ c_k²/Var h,  c_k = E[h P_k(input)], P_k orthonormal, degrees 1 to 3
  *
  * The square of each coefficient's own error, told by the blocks, is taken off. Parameters of a fit go together and
- * share one index: the part of the variance that a polynomial in all of them explains.
+ * share one index: the part of the variance that a polynomial in all of them explains, by regression. So it is done for
+ * every input where some draws have no answer.
  *
  * Holds   for heights smooth in each input; among the draws that have an answer, which `sorted` lists
  * Source  Sobol' 1993, Mathematical Modelling and Computational Experiments 1:407-414; by orthogonal polynomials: Sudret
@@ -173,35 +177,27 @@ export function firstOrderShares(
   isAnswered: Uint8Array,
   sorted: Float64Array,
 ): Shares {
-  const { blocks, size } = sample.layout
-  const answered = Array.from({ length: blocks }, (_, block) => {
-    let sum = 0
-    for (let i = block * size; i < (block + 1) * size; i++) sum += isAnswered[i]!
-    return sum
-  })
   const mean = meanOf(sorted)
   const variance = deviationOf(sorted) ** 2
   const rest = new Float64Array(heights.length)
   for (let i = 0; i < rest.length; i++) if (isAnswered[i] === 1) rest[i] = heights[i]! - mean
-  const count = sorted.length
-  const draws: Draws = { sample, rest, isAnswered, answered, count }
-  const single = sample.sources.filter(({ kind }) => kind !== 'fit')
-  // the straight parts first: what they leave hardly disturbs the rest
-  const together = sample.sources.filter(({ kind }) => kind === 'fit')
-  const first = single.map(source => coefficients(draws, source).all[0]!)
-  const ofFit = together.map(source => straightParts(draws, source))
-  single.forEach((source, k) => {
-    takeAway(draws, source, [first[k]!])
+  const isWhole = sorted.length === rest.length
+  const draws: Draws = { sample, rest, isAnswered }
+  // the straight parts of all first: what they leave hardly disturbs the rest
+  const straight = sample.sources.map(source => straightParts(draws, source))
+  sample.sources.forEach((source, k) => {
+    moveStraight(draws, source, straight[k]!, -1)
   })
-  together.forEach((source, k) => {
-    moveStraight(draws, source, ofFit[k]!, -1)
-  })
-  const own = single.map((source, k) => shareOf(draws, source, first[k]!, variance))
-  const fit = together.map((source, k): Share => {
-    moveStraight(draws, source, ofFit[k]!, 1)
-    return { name: source.name, share: fitShare(draws, source, variance), effect: null }
-  })
-  const hangsOn = [...own, ...fit].sort((a, b) => b.share.value - a.share.value)
+  const hangsOn = sample.sources
+    .map((source, k): Share => {
+      const parts = straight[k]!
+      if (source.kind !== 'fit' && isWhole) return shareOf(draws, source, parts[0]!, variance)
+      moveStraight(draws, source, parts, 1)
+      const share = regressedShare(draws, source, variance)
+      moveStraight(draws, source, parts, -1)
+      return { name: source.name, share, effect: source.kind === 'fit' ? null : parts[0]! }
+    })
+    .sort((a, b) => b.share.value - a.share.value)
   const explained = hangsOn.reduce((sum, { share }) => sum + share.value, 0)
   return {
     hangsOn,

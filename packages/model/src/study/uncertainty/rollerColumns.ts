@@ -14,9 +14,14 @@ const overFloor: LnReading = { lnLoad: 0, slope: 0 }
  *
  * Source  docs/physics.md §3.1, §3.3 at G = 0
  */
-export function springRoller(end: string, roller: Roller, columnOf: ColumnOf, makeSide: SideMaker): LnReader {
+export function springRoller(
+  end: string,
+  roller: Roller,
+  columnOf: ColumnOf,
+  sideFor: ReturnType<SideMaker>,
+): LnReader {
   const { length, surface } = roller
-  const side = makeSide(columnOf, columnOf(`${end}.diameter`, roller.diameter))
+  const side = sideFor(columnOf(`${end}.diameter`, roller.diameter))
   const long = columnOf(`${end}.length`, length)
   const lnLong = long.map(L => Math.log(2 * L))
   if (!isGrooved(surface))

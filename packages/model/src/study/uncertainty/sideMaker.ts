@@ -44,8 +44,8 @@ function lnArcPart(exponent: number): number {
   return values[k]! + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)))
 }
 
-/** Reads sides of a roller, from columns of what is drawn. */
-export type SideMaker = (columnOf: ColumnOf, diameter: Float64Array) => LnReader
+/** Reads sides of rollers, from columns of what is drawn of the law: for the diameters of each roller in turn. */
+export type SideMaker = (columnOf: ColumnOf) => (diameter: Float64Array) => LnReader
 
 /**
  *   E = C_n p_r (z/s)ⁿ √(2 R z),  C_n = ½ B(½, n+1)
@@ -54,17 +54,19 @@ export type SideMaker = (columnOf: ColumnOf, diameter: Float64Array) => LnReader
  */
 const powerSide =
   (softness: number, exponent: number): SideMaker =>
-  (columnOf, diameter) => {
+  columnOf => {
     const s = columnOf('softness', softness)
     const n = columnOf('exponent', exponent)
-    const lnFactor = new Float64Array(s.length)
-    for (let i = 0; i < s.length; i++)
-      lnFactor[i] = lnArcPart(n[i]!) + LN_REFERENCE + Math.log(diameter[i]!) / 2 - n[i]! * Math.log(s[i]!)
-    return (i, lnSinkage, out) => {
-      const power = n[i]! + 1 / 2
-      out.lnLoad = lnFactor[i]! + power * lnSinkage
-      out.slope = power
-      return true
+    const lnOfLaw = new Float64Array(s.length)
+    for (let i = 0; i < s.length; i++) lnOfLaw[i] = lnArcPart(n[i]!) + LN_REFERENCE - n[i]! * Math.log(s[i]!)
+    return diameter => {
+      const lnFactor = lnOfLaw.map((ln, i) => ln + Math.log(diameter[i]!) / 2)
+      return (i, lnSinkage, out) => {
+        const power = n[i]! + 1 / 2
+        out.lnLoad = lnFactor[i]! + power * lnSinkage
+        out.slope = power
+        return true
+      }
     }
   }
 
@@ -73,47 +75,81 @@ const KNOT_STEP = 0.02
 /** Diameter of the roller that is tabulated: its radius is 1. */
 const UNIT_ROLLER = { mass: 0, diameter: 2, length: 1, surface: { kind: 'smooth' } } as const
 
-/**
- * One side of a roller of radius 1 on one law, ln E against ln z, or against ln(z/(H − z)) where the law locks at H:
- * in that the load stays smooth up to the locking.
- */
-function sideTable(law: PressureLaw, { least, most }: Depths): LnReader {
-  const { at, limit } = rollerOnTurf({
-    roller: UNIT_ROLLER,
-    turf: { law },
-    condition: { kind: 'standing' },
-  })
-  const { pole } = curveOf(law)
-  const locks = Number.isFinite(pole)
-  const place = (sinkage: number) =>
-    Math.log(sinkage) - (locks ? Math.log1p(-sinkage / pole) + Math.log(pole) : 0)
-  const sinkageAt = (x: number) => (locks ? pole / (1 + Math.exp(-x)) : Math.exp(x))
-  const low = place(Math.min(least, limit / 2))
-  const high = place(Math.min(most, limit))
+type OnTurf = ReturnType<typeof rollerOnTurf>
+
+/** What a table is laid over: a place that grows with the sinkage, and d ln z/d place. */
+type Axis = {
+  readonly sinkageAt: (place: number) => number
+  readonly stretch: (sinkage: number) => number
+}
+
+type Table = {
+  readonly low: number
+  readonly high: number
+  readonly read: (place: number, out: LnReading) => void
+}
+
+/** ln E against a place, as a cubic through knots and their slopes; its slope is told against the place. */
+function layTable({ at, limit }: OnTurf, { sinkageAt, stretch }: Axis, low: number, high: number): Table {
   const count = Math.max(2, Math.ceil((high - low) / KNOT_STEP) + 1)
   const step = (high - low) / (count - 1)
   const values = new Float64Array(count)
-  const slopes = new Float64Array(count)
+  const rises = new Float64Array(count)
   for (let k = 0; k < count; k++) {
     const sinkage = Math.min(sinkageAt(low + k * step), limit)
     const { load, stiffness } = at(sinkage)
     values[k] = Math.log(load / 2)
-    slopes[k] = ((stiffness * sinkage) / load) * (locks ? 1 - sinkage / pole : 1)
+    rises[k] = ((stiffness * sinkage) / load) * stretch(sinkage) * step
   }
+  return {
+    low,
+    high,
+    read: (place, out) => {
+      const k = Math.min(Math.floor((place - low) / step), count - 2)
+      const t = (place - low) / step - k
+      const rise = values[k + 1]! - values[k]!
+      const left = rises[k]!
+      const right = rises[k + 1]!
+      const c = 3 * rise - 2 * left - right
+      const d = left + right - 2 * rise
+      out.lnLoad = values[k]! + t * (left + t * (c + t * d))
+      out.slope = (left + t * (2 * c + 3 * t * d)) / step
+    },
+  }
+}
+
+/** Up to this part of the depth at which a law locks its load is smooth enough in ln z. */
+const SHALLOW = 0.25
+
+/**
+ * One side of a roller of radius 1 on one law, ln E against ln z; deeper in a law that locks at H against
+ * ln(z/(H − z)), in which the load stays smooth up to the locking.
+ */
+function sideTable(law: PressureLaw, { least, most }: Depths): LnReader {
+  const on = rollerOnTurf({ roller: UNIT_ROLLER, turf: { law }, condition: { kind: 'standing' } })
+  const { pole } = curveOf(law)
+  const deepest = Math.min(most, on.limit)
+  const bend = Math.min(deepest, SHALLOW * pole)
+  const inLn = { sinkageAt: Math.exp, stretch: () => 1 }
+  const shallow = layTable(on, inLn, Math.log(Math.min(least, bend / 2)), Math.log(bend))
+  const placeIn = (part: number) => Math.log(part / (1 - part))
+  const locking = {
+    sinkageAt: (x: number) => pole / (1 + Math.exp(-x)),
+    stretch: (z: number) => 1 - z / pole,
+  }
+  const deep =
+    deepest > bend ? layTable(on, locking, placeIn(bend / pole), placeIn(deepest / pole)) : undefined
   return (_draw, lnSinkage, out) => {
-    const part = locks ? Math.exp(lnSinkage) / pole : 0
-    if (part >= 1) return false
-    const x = locks ? Math.log(part / (1 - part)) : lnSinkage
-    const k = Math.floor((x - low) / step)
-    if (!(k >= 0 && k < count - 1)) return false
-    const t = (x - low) / step - k
-    const rise = values[k + 1]! - values[k]!
-    const left = slopes[k]! * step
-    const right = slopes[k + 1]! * step
-    const c = 3 * rise - 2 * left - right
-    const d = left + right - 2 * rise
-    out.lnLoad = values[k]! + t * (left + t * (c + t * d))
-    out.slope = (left + t * (2 * c + 3 * t * d)) / step / (1 - part)
+    if (lnSinkage < shallow.low) return false
+    if (lnSinkage <= shallow.high) {
+      shallow.read(lnSinkage, out)
+      return true
+    }
+    const part = Math.exp(lnSinkage) / pole
+    const place = placeIn(part)
+    if (!deep || !(place <= deep.high)) return false
+    deep.read(place, out)
+    out.slope /= 1 - part
     return true
   }
 }
@@ -125,18 +161,24 @@ function sideTable(law: PressureLaw, { least, most }: Depths): LnReader {
  *
  * Source  similarity (docs/physics.md §7.4)
  */
-function similarReader(
+function similarSide(
   read: LnReader,
   depth: Float64Array,
   pressure: (draw: number) => number,
-  diameter: Float64Array,
-): LnReader {
-  const lnDepth = depth.map(Math.log)
-  const lnFactor = lnDepth.map((ln, i) => Math.log(pressure(i)) + (Math.log(diameter[i]! / 2) + ln) / 2)
-  return (i, lnSinkage, out) => {
-    if (!read(i, lnSinkage - lnDepth[i]!, out)) return false
-    out.lnLoad += lnFactor[i]!
-    return true
+): ReturnType<SideMaker> {
+  const lnDepth = new Float64Array(depth.length)
+  const lnOfLaw = new Float64Array(depth.length)
+  for (let i = 0; i < depth.length; i++) {
+    lnDepth[i] = Math.log(depth[i]!)
+    lnOfLaw[i] = Math.log(pressure(i)) + (lnDepth[i]! - Math.LN2) / 2
+  }
+  return diameter => {
+    const lnFactor = lnOfLaw.map((ln, i) => ln + Math.log(diameter[i]!) / 2)
+    return (i, lnSinkage, out) => {
+      if (!read(i, lnSinkage - lnDepth[i]!, out)) return false
+      out.lnLoad += lnFactor[i]!
+      return true
+    }
   }
 }
 
@@ -155,14 +197,14 @@ export function sideMaker(law: PressureLaw, { least, most }: Depths): SideMaker 
     const unit = { ...law, softness: softness / lockingDepth, lockingDepth: 1 }
     const { pressure } = curveOf(unit)
     const read = sideTable(unit, { least: least / lockingDepth, most: most / lockingDepth })
-    return (columnOf, diameter) => {
+    return columnOf => {
       const s = columnOf('softness', softness)
       const H = columnOf('lockingDepth', lockingDepth)
-      return similarReader(read, H, i => REFERENCE_PRESSURE / pressure(s[i]! / H[i]!), diameter)
+      return similarSide(read, H, i => REFERENCE_PRESSURE / pressure(s[i]! / H[i]!))
     }
   }
   const read = sideTable(law, { least, most })
-  return (columnOf, diameter) => similarReader(read, columnOf('stretch', 1), () => 1, diameter)
+  return columnOf => similarSide(read, columnOf('stretch', 1), () => 1)
 }
 
 /** Parameters of a law that sideMaker takes drawn. */
