@@ -66,6 +66,10 @@ const doors = [
   'packages/explorer/src/entries/views.ts',
   'packages/explorer/src/entries/view.ts',
   // Controls that only some entries need: the first page is spared them.
+  'packages/explorer/src/controls/name-field.ts',
+  'packages/explorer/src/controls/quantity-field.ts',
+  'packages/explorer/src/controls/readNumber.ts',
+  'packages/explorer/src/controls/readTyped.ts',
   'packages/explorer/src/controls/table-editor.ts',
   // A worker is started by the address of its file.
   'packages/explorer/src/worker/entry.ts',

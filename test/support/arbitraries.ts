@@ -41,8 +41,13 @@ export const turfOn = (
       rebound: parts,
       part: parts,
       recoveryTime: fc.oneof(fc.constant(0), across(0.01, 10)),
+      source: fc.option(fc.string(), { nil: undefined }),
     })
-    .map(({ part, ...turf }) => ({ ...turf, lasting: part * (1 - turf.rebound) }))
+    .map(({ part, source, ...turf }) => ({
+      ...turf,
+      lasting: part * (1 - turf.rebound),
+      ...(source === undefined ? {} : { source }),
+    }))
 
 export const turfs = turfOn(laws)
 export const springs = turfOn(laws, fc.constant(0))

@@ -54,10 +54,12 @@ export {
   type Offered,
   type WorkedLine,
 } from './kind.ts'
+export { firstExpression, lawOfKind } from './lawOfKind.ts'
 export { packScenario, readLink, scenarioLink } from './link.ts'
+export { freshName, type NameRefusal, refuseName } from './naming.ts'
 export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
-export { type Row, rowsOf } from './rows.ts'
 export { ROLLER_FIELDS, type RollerField } from './rollerSettables.ts'
+export { type Row, rowsOf } from './rows.ts'
 export { scalesOf } from './scaleSettables.ts'
 export { serialiseBook } from './serialise.ts'
 export {
@@ -78,7 +80,5 @@ export {
 } from './session.ts'
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
 export { isThere, setQuantity, settable, settableNames, settables, touching } from './settables.ts'
-export { firstExpression, lawOfKind } from './lawOfKind.ts'
-export { freshName, type NameRefusal, refuseName } from './naming.ts'
 export { openShelf, type Shelf } from './shelf.ts'
 export { byHand, presentTurf, TURF_FIELDS, turfSettableNames } from './turfSettables.ts'

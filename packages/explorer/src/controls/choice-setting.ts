@@ -3,7 +3,7 @@ import { css, html, LitElement } from 'lit'
 import { live } from 'lit/directives/live.js'
 import type { ChoiceSettable } from '../book/index.ts'
 import { sharedStyles } from '../look/index.ts'
-import { type Reader, settableWords } from '../words/index.ts'
+import { briefly, type Reader, settableWords } from '../words/index.ts'
 import { announce } from './announce.ts'
 
 /** One of a few, as native radio buttons in a row. The wedge marks the present one. */
@@ -12,6 +12,7 @@ export class ChoiceSetting extends LitElement {
     of: { attribute: false },
     scenario: { attribute: false },
     reader: { attribute: false },
+    brief: { type: Boolean },
   }
   static override styles = [
     sharedStyles,
@@ -78,6 +79,8 @@ export class ChoiceSetting extends LitElement {
   declare of: ChoiceSettable
   declare scenario: Scenario
   declare reader: Reader
+  /** Whose number it is stands over the list. */
+  declare brief: boolean
 
   override focus(): void {
     this.renderRoot.querySelector<HTMLInputElement>('input:checked')?.focus()
@@ -87,7 +90,7 @@ export class ChoiceSetting extends LitElement {
     const { of, reader, scenario } = this
     const { options } = reader.words
     const present = of.value(scenario)
-    const said = settableWords(of.name, reader.words)
+    const said = this.brief ? briefly(of.name, reader.words) : settableWords(of.name, reader.words)
     return html`<fieldset>
       <legend>${said.name}${said.note ? html`<span class="note">${said.note}</span>` : ''}</legend>
       ${of.options(scenario).map(

@@ -4,7 +4,7 @@ import { live } from 'lit/directives/live.js'
 import type { Held, QuantitySettable } from '../book/index.ts'
 import { settingParts } from '../figures/index.ts'
 import { rangeStyles, sharedStyles } from '../look/index.ts'
-import { type Reader, settableWords } from '../words/index.ts'
+import { briefly, type Reader, settableWords } from '../words/index.ts'
 import { announce } from './announce.ts'
 import { isUnfinished, readTyped } from './readTyped.ts'
 import { refusalSentence } from './refusalSentence.ts'
@@ -18,6 +18,7 @@ export class QuantitySetting extends LitElement {
     scenario: { attribute: false },
     held: { attribute: false },
     reader: { attribute: false },
+    brief: { type: Boolean },
     typing: { state: true },
   }
   static override styles = [
@@ -52,6 +53,11 @@ export class QuantitySetting extends LitElement {
       input.field {
         width: calc(7ch + 2 * var(--s-2));
       }
+      input::placeholder {
+        color: var(--ink-3);
+        font-size: var(--t-axis);
+        opacity: 1;
+      }
       .unit {
         min-width: 2.4em;
         color: var(--ink-2);
@@ -75,6 +81,8 @@ export class QuantitySetting extends LitElement {
   declare scenario: Scenario
   declare held: Held | undefined
   declare reader: Reader
+  /** Whose number it is stands over the list. */
+  declare brief: boolean
   /** What stands in the field while it has the focus; null when it shows the value. */
   declare typing: string | null
 
@@ -92,7 +100,7 @@ export class QuantitySetting extends LitElement {
     const value = of.value(this.scenario)
     if (value === null && !of.isOpen?.(this.scenario)) return nothing
     const { words, format, units } = reader
-    const said = settableWords(of.name, words)
+    const said = this.brief ? briefly(of.name, words) : settableWords(of.name, words)
     const shown = value === null ? '' : format(value, of.quantity, { unit: false })
     const text = this.typing ?? held?.text ?? shown
     const unlikely = held || value === null ? null : this.unlikely(value)
@@ -121,10 +129,14 @@ export class QuantitySetting extends LitElement {
           <span class="unit" id="unit">${displayUnit(of.quantity, units)}</span>
         </span>
       </div>
-      <div class="line">
-        ${value === null ? nothing : this.range(value, said.name)}
-        <graduated-line .line=${of.line} .quantity=${of.quantity} .reader=${reader}></graduated-line>
-      </div>
+      ${
+        value === null
+          ? nothing
+          : html`<div class="line">
+              ${this.range(value, said.name)}
+              <graduated-line .line=${of.line} .quantity=${of.quantity} .reader=${reader}></graduated-line>
+            </div>`
+      }
       <div role="status">${held ? html`<p class="caution" id="wrong">${refusalSentence(held.refusal, reader)}</p>` : nothing}
         ${unlikely ? html`<p class="caution" id="unlikely">${unlikely}</p>` : nothing}</div>
     `

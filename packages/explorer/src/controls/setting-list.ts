@@ -13,6 +13,7 @@ export class SettingList extends LitElement {
     scenario: { attribute: false },
     held: { attribute: false },
     reader: { attribute: false },
+    brief: { type: Boolean },
   }
   static override styles = [
     sharedStyles,
@@ -40,6 +41,8 @@ export class SettingList extends LitElement {
   declare scenario: Scenario
   declare held: Readonly<Record<string, Held>>
   declare reader: Reader
+  /** Whose numbers these are stands over the list: it is not said again with each. */
+  declare brief: boolean
 
   /** Puts the focus on one of its settings; false when it is not here. */
   find(name: string): boolean {
@@ -60,12 +63,14 @@ export class SettingList extends LitElement {
               .scenario=${this.scenario}
               .held=${this.held[name]}
               .reader=${this.reader}
+              .brief=${this.brief}
             ></quantity-setting>`
           : html`<choice-setting
               data-setting=${name}
               .of=${of}
               .scenario=${this.scenario}
               .reader=${this.reader}
+              .brief=${this.brief}
             ></choice-setting>`
       }</div>`
     })

@@ -17,6 +17,7 @@ const onDemand = {
   units: async () => (await import('./units/kind.ts')).units,
   rollers: async () => (await import('./rollers/kind.ts')).rollers,
   turfs: async () => (await import('./turfs/kind.ts')).turfs,
+  unitFromScales: async () => (await import('./unitFromScales/kind.ts')).unitFromScales,
 } as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */

@@ -16,6 +16,7 @@ const onDemand = {
   units: async () => (await import('./units/view.ts')).unitsView,
   rollers: async () => (await import('./rollers/view.ts')).rollersView,
   turfs: async () => (await import('./turfs/view.ts')).turfsView,
+  unitFromScales: async () => (await import('./unitFromScales/view.ts')).unitFromScalesView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 
 /** The looks of every kind of entry that kinds.ts lists. */

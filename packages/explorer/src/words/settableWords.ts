@@ -40,3 +40,11 @@ export function settableWords(name: string, words: Words): SettableWords {
   const note = layers.reduceRight<string>((inside, layer) => words.belonging.layer({ layer, of: inside }), of)
   return { name: part, note }
 }
+
+/** The same where what it belongs to stands beside it already: named by the part, and explained as the one in hand is. */
+export function briefly(name: string, words: Words): SettableWords {
+  if (words.settables[name]) return settableWords(name, words)
+  const part = name.split('.').at(-1) ?? name
+  const family = name.startsWith('rollers.') ? 'frontRoller' : 'turf'
+  return { name: partName(part, words), note: words.settables[`${family}.${part}`]?.note ?? '' }
+}

@@ -94,8 +94,22 @@ export const options = {
 export const control = {
   line: (name: string) => `${name}, on the line`,
   notKnown: 'not known',
+  empty: 'no reading',
   unlikely: ({ value, low, high }: Values<'value' | 'low' | 'high'>) =>
     `${value} is taken as typed, but ${low} to ${high} is usual. Is it meant in another unit?`,
+}
+
+/** Lists of things that have names: rollers, greens, units. */
+export const naming = {
+  name: 'Name',
+  noName: 'It needs a name.',
+  taken: (name: string) => `“${name}” is the name of another one.`,
+  add: 'add one',
+  copy: (name: string) => `copy ${name}`,
+  takeOut: (name: string) => `take out ${name}`,
+  inHand: 'in hand',
+  close: 'close',
+  change: (name: string) => `change ${name}`,
 }
 
 export const tableEditor = {
@@ -118,7 +132,9 @@ export const tableEditor = {
 
 export const refusals = {
   notANumber: (text: string) =>
-    text === '' ? 'A number belongs here.' : `“${text}” is no number: digits with a point or a comma, and a unit if you like.`,
+    text === ''
+      ? 'A number belongs here.'
+      : `“${text}” is no number: digits with a point or a comma, and a unit if you like.`,
   moreThanZero: 'This must be more than 0.',
   notNegative: 'This cannot be less than 0.',
   wholeNumber: 'A whole number belongs here, 1 or more.',

@@ -28,6 +28,7 @@ import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
 import { text } from './text.ts'
 import { turfs, turfsWorkings } from './turfs.ts'
+import { unitFromScales, unitFromScalesFigure, unitFromScalesWorkings } from './unitFromScales.ts'
 import { units, unitsWorkings } from './units.ts'
 
 /**
@@ -65,6 +66,7 @@ export const english = {
   section,
   text,
   units,
+  unitFromScales,
   turfs,
   rollers,
   formula,
@@ -77,11 +79,13 @@ export const english = {
     ...mapWorkings,
     ...rackWorkings,
     ...unitsWorkings,
+    ...unitFromScalesWorkings,
     ...turfsWorkings,
     ...rollersWorkings,
   } as Readonly<Record<string, string>>,
   /** What the figures say inside themselves. */
   figures: {
+    unitFromScales: unitFromScalesFigure,
     headland: headlandFigure,
     curves: curvesFigure,
     section: sectionFigure,
