@@ -8,12 +8,14 @@ function likelyUnits(written: number, name: NumberName): string[] {
   return Object.entries(suffixes)
     .filter(([suffix, factor]) => {
       const value = written * factor
-      return suffix !== '' && value > usual.low && value <= usual.high && value > LEAST * usual.high
+      return suffix !== '' && value > usual.low && value <= usual.high && value > LIKELY * usual.high
     })
     .map(([suffix]) => `${name}_${suffix}`)
 }
 
-/** A unit in which a number is a thousandth of what is usual is not the likely one. */
+/** A unit in which a number is a hundredth of what is usual is not the likely one. */
+const LIKELY = 1e-2
+/** A whole column below a thousandth of what is usual is in another unit than it says. */
 const LEAST = 1e-3
 
 const asWritten = (value: number, { quantity, suffixes, written }: NumberColumn): string =>

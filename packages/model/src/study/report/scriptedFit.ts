@@ -90,9 +90,6 @@ function footOf(
 /** A fit as a short script can repeat it, or the reason why none can. */
 export function scriptedFit(fit: ComplianceFit, scenario?: Part, robust = false): ScriptedFit | string {
   const { law, noise, readings, weights } = fit
-  if (fit.outcome !== 'converged') return 'the search did not end at a minimum'
-  if (fit.parameters.some(({ state, standardError }) => state === 'free' && standardError === null))
-    return 'the readings do not determine every number of it'
   if (robust) return 'its robust loss is weighed by a procedure of its own'
   if (!isScripted(law)) return `the ${law} law has no sinkage that can be written down`
   const spreads = fit.parameters.some(
@@ -108,6 +105,9 @@ export function scriptedFit(fit: ComplianceFit, scenario?: Part, robust = false)
     if (typeof foot === 'string') return foot
     rows.push({ row, set, load, measured, weight: weights[i]!, foot })
   }
+  if (fit.outcome !== 'converged') return 'the search did not end at a minimum'
+  if (fit.parameters.some(({ state, standardError }) => state === 'free' && standardError === null))
+    return 'the readings do not determine every number of it'
   const parameters = fit.parameters.map(parameterOf)
   return { law, spreads, rows, parameters, noise, level: levelOf(fit.parameters) }
 }
