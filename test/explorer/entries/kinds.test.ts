@@ -98,7 +98,7 @@ describe('the side view', () => {
 
 describe('the map', () => {
   const input = map.input({
-    settings: { quantity: 'sinkage' },
+    settings: { quantity: 'sinkage', readings: '' },
     scenario,
     answers: {},
     entries: [],
@@ -109,7 +109,7 @@ describe('the map', () => {
     for (const moved of [scenarioWith('frontRoller.mass', 9), scenarioWith('turf.softness', 0.9e-3)])
       expect(
         map.input({
-          settings: { quantity: 'sinkage' },
+          settings: { quantity: 'sinkage', readings: '' },
           scenario: moved,
           answers: {},
           entries: [],
@@ -119,7 +119,7 @@ describe('the map', () => {
     const raised = scenarioWith('unit.benchHeight', 5e-3)
     expect(
       map.input({
-        settings: { quantity: 'sinkage' },
+        settings: { quantity: 'sinkage', readings: '' },
         scenario: raised,
         answers: {},
         entries: [],

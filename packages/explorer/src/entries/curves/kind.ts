@@ -53,8 +53,8 @@ const ROOM = 1.08
 const REFERENCE_PRESSURE = 10e3
 const LEAST_PRESSURE = 1.25 * REFERENCE_PRESSURE
 
-/** A written, measured or layered law under grooves costs a hundred times a plain one: a draft leaves it out. */
-const DEAR = ['layered', 'measured', 'formula']
+/** Under grooves these laws cost ten to a hundred times a plain one: a draft leaves them out. */
+const DEAR = ['power', 'layered', 'measured', 'formula']
 const isDear = ({ turf, unit, present }: CurveQuestion): boolean =>
   !present && unit.frontRoller.surface.kind === 'grooved' && DEAR.includes(turf.law.kind)
 
@@ -124,7 +124,7 @@ function readingsOn({ readings, show }: CurvesInput): CurvesResult['readings'] {
   })
 }
 
-function curvesOf(input: CurvesInput, isDraft: boolean) {
+function curvesOf(input: CurvesInput, isDraft: boolean, onStep: (done: number) => void = () => {}) {
   return answer<CurvesResult>(() => {
     const { show, over, unit, turf, condition } = input
     const settled = settleOnce({ unit, turf, condition })
@@ -138,7 +138,14 @@ function curvesOf(input: CurvesInput, isDraft: boolean) {
     const curvesFound = (): { readonly curves: readonly Curve[]; readonly most: number } => {
       if (show === 'load') {
         const most = reach(asked.map(q => loadInPlace(q, input, load)))
-        return { most, curves: asked.map(q => loadCurveOf(q, input, { present, most, isDraft })) }
+        return {
+          most,
+          curves: asked.map((q, i) => {
+            const curve = loadCurveOf(q, input, { present, most, isDraft })
+            onStep((i + 1) / asked.length)
+            return curve
+          }),
+        }
       }
       const own = asked.map(q =>
         q.present ? present : isDraft ? draftedOwn(q, input, load) : ownOf(q, show),
@@ -182,11 +189,7 @@ export const curves: Kind<'curves', CurvesSettings, CurvesInput, CurvesResult> =
     readings: settings.readings === '' ? [] : readingRows(answers[settings.readings]),
   }),
   compute: input => curvesOf(input, true),
-  refine: (input, onStep) => {
-    const found = curvesOf(input, false)
-    onStep(1)
-    return found
-  },
+  refine: (input, onStep) => curvesOf(input, false, onStep),
   offers: ({ show, present }) =>
     show === 'load'
       ? {

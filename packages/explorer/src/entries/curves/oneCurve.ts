@@ -47,11 +47,14 @@ const spaced = (deepest: number, count: number): readonly number[] =>
 /** A point of a curve between two others: loads and pressures go nearly as a power of the depth. */
 export function pointAt(points: readonly CurvePoint[], x: number): CurvePoint | null {
   const next = points.findIndex(point => point.x >= x)
-  const [a, b] = [points[next - 1], points[next]]
+  const [before, b, after] = [points[next - 1], points[next], points[next + 1]]
   if (!b || x < 0) return null
-  if (!a || a.x === 0) return b.x === 0 ? b : { x, sinkage: (b.sinkage * x) / b.x }
-  const part = Math.log(x / a.x) / Math.log(b.x / a.x)
-  return { x, sinkage: a.sinkage * (b.sinkage / a.sinkage) ** part }
+  if (x === 0 || b.x === x) return { x, sinkage: x === 0 ? 0 : b.sinkage }
+  // Nothing has no logarithm: before the first point the power of the next stretch is carried back.
+  const a = before && before.x > 0 ? before : after
+  if (!a) return { x, sinkage: (b.sinkage * x) / b.x }
+  const part = Math.log(x / b.x) / Math.log(a.x / b.x)
+  return { x, sinkage: b.sinkage * (a.sinkage / b.sinkage) ** part }
 }
 
 /** A curve cut off at the end of the axis, with a point of its own where its law ends to be known. */

@@ -1,5 +1,6 @@
 import { displayUnit } from '@swardsink/model'
 import { html } from 'lit'
+import { readingsChoice } from '../readingsChoice.ts'
 import type { Shown, Table, View } from '../view.ts'
 import { nameOf } from './drawing.ts'
 import { curvesFinding } from './finding.ts'
@@ -66,5 +67,6 @@ export const curvesView: View<'curves', CurvesSettings, CurvesResult> = {
       settings: { over },
     })),
   }),
+  edit: editing => readingsChoice(editing, editing.settings.readings),
   draw: shown => html`<curves-entry .shown=${shown}></curves-entry>`,
 }

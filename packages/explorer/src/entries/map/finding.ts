@@ -1,4 +1,4 @@
-import { softnessOf } from '@swardsink/model'
+import { type SinkageMap, softnessOf } from '@swardsink/model'
 import { presentTurf } from '../../book/index.ts'
 import type { Shown } from '../view.ts'
 import type { MapResult, MapSettings } from './kind.ts'
@@ -24,7 +24,7 @@ function placeOn(axis: Float64Array, value: number): { readonly at: number; read
 }
 
 /** How far the shown quantity reaches over the map, along both lines through the case in hand, read off the map. */
-export function spanOf(map: MapResult, here: { readonly mass: number; readonly softness: number }): Span {
+export function spanOf(map: SinkageMap, here: { readonly mass: number; readonly softness: number }): Span {
   const { masses, softnesses, values } = map
   const width = masses.length
   const column = placeOn(masses, here.mass)

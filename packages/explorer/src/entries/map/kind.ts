@@ -9,15 +9,25 @@ import {
   withSoftness,
 } from '@swardsink/model'
 import { type Kind, presentTurf, settable } from '../../book/index.ts'
+import { readingRows } from '../readingRows.ts'
 import { answer, type SettledInput, settledOf } from '../settled.ts'
+import { FITTED, type ReadingPlace, type ReadingQuestion, readingPlaces } from './readingPlaces.ts'
 
-export type MapSettings = { readonly quantity: MapQuantity }
+export type MapSettings = {
+  readonly quantity: MapQuantity
+  /** Id of the entry whose readings are drawn on the map; empty for none. */
+  readonly readings: string
+}
 export type MapInput = SettledInput & {
   readonly quantity: MapQuantity
   readonly masses: readonly [number, number]
   readonly softnesses: readonly [number, number]
+  readonly readings: ReadingQuestion
 }
-export type MapResult = SinkageMap
+export type MapResult = SinkageMap & {
+  /** Where readings stand; a draft has none. */
+  readonly places: readonly ReadingPlace[]
+}
 
 export const MAP_QUANTITIES = ['sinkage', 'drop', 'effectiveHeight', 'peakPressure'] as const
 
@@ -83,17 +93,26 @@ export function valueHere(scenario: Scenario, quantity: MapQuantity): number | n
 /** Mass of the front roller against softness of the turf. */
 export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
   kind: 'map',
-  read: fields => ({ quantity: fields.oneOf('quantity', MAP_QUANTITIES, 'sinkage') }),
-  problems: () => [],
-  needs: () => [],
+  read: fields => ({
+    quantity: fields.oneOf('quantity', MAP_QUANTITIES, 'sinkage'),
+    readings: fields.text('readings', ''),
+  }),
+  problems: ({ readings }, _, entries) =>
+    readings === '' || entries.some(({ id }) => id === readings)
+      ? []
+      : [{ path: 'readings', expected: 'the name of an entry with readings', received: readings }],
+  needs: ({ readings }, entries) => (entries.some(({ id }) => id === readings) ? [readings] : []),
   // Mass and softness are the axes: the case in hand moves over the map without changing it.
-  input({ settings, scenario }) {
+  input({ settings, scenario, answers }) {
     const { unit, condition } = scenario
     const turf = presentTurf(scenario)
     const masses = lineOf('frontRoller.mass')
     const softnesses = lineOf('turf.softness')
     const lockingDepth = 'lockingDepth' in turf.law ? turf.law.lockingDepth : Number.POSITIVE_INFINITY
+    const rows = settings.readings === '' ? [] : readingRows(answers[settings.readings])
+    const known = rows.length === 0 ? {} : { ...scenario.rollers, [FITTED]: unit.frontRoller }
     return {
+      readings: { rows, rollers: known },
       unit: { ...unit, frontRoller: { ...unit.frontRoller, mass: masses[0] } },
       turf: withSoftness(turf, Math.min(softnesses[0], lockingDepth / 2)),
       condition,
@@ -104,11 +123,14 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
   },
   compute: input =>
     answer(() => ({
-      result: mapOf(
-        input,
-        spaced(input.softnesses, DRAFT_SOFTNESSES[input.unit.frontRoller.surface.kind], true),
-        spaced(input.masses, DRAFT_MASSES, false),
-      ),
+      result: {
+        ...mapOf(
+          input,
+          spaced(input.softnesses, DRAFT_SOFTNESSES[input.unit.frontRoller.surface.kind], true),
+          spaced(input.masses, DRAFT_MASSES, false),
+        ),
+        places: [],
+      },
       cautions: [],
     })),
   refine: (input, onStep) =>
@@ -121,7 +143,8 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
         onStep((slice + 1) / SLICES)
         return part
       })
-      return { result: stacked(slices, softnesses), cautions: [] }
+      const places = readingPlaces(input.readings, { turf: input.turf, softnesses: input.softnesses })
+      return { result: { ...stacked(slices, softnesses), places }, cautions: [] }
     }),
   buffers: ({ masses, softnesses, values, outcomes }) =>
     [masses, softnesses, values, outcomes].flatMap(({ buffer }) =>

@@ -78,6 +78,7 @@ export class MapEntry extends LitElement {
                   softness: softnessOf(presentTurf(now).law),
                   value: valueHere(now, settings.quantity),
                 },
+                readings: result.places,
               },
               this.frame,
             )

@@ -31,6 +31,8 @@ export const map = {
   bottoms: (from: string) => `Softer than ${from} this turf bottoms out under the roller: stippled.`,
   times: (value: number) => times(value),
   note: 'The ring is the present case: drag it, click where it should go, or use the arrow keys. Along each line the value stays the same.',
+  readingsNote: (count: string) =>
+    `Small rings: ${count} readings, each at the mass of its roller and the softness it says.`,
   noneHere: 'At this mass and softness the turf bottoms out.',
   none: 'none',
   quantity: 'Show',
