@@ -290,6 +290,55 @@ describe('sets', () => {
   })
 })
 
+describe('drops from an unknown zero', () => {
+  const names = Object.keys(rollers) as (keyof typeof rollers)[]
+  const drops = names.flatMap((name, k) =>
+    [0.4, 0.6].map((point, j): Reading => {
+      const settled = settle({
+        unit: { ...unit, frontRoller: rollers[name] },
+        turf: { law: { kind: 'linear', softness: 0.8 * mm } },
+        condition: { kind: 'standing' },
+      })
+      const { front, rear } = settled.outcome === 'settled' ? settled : expect.fail(settled.outcome)
+      const sunk = front.sinkage + (rear.sinkage - front.sinkage) * point
+      // a larger roller, fitted without re-setting, lifts the unit
+      const lift = ((rollers[name].diameter - unit.frontRoller.diameter) / 2) * (1 - point)
+      const drop = sunk - lift + 2.2 * mm + 0.02 * mm * wobble(2 * k + j)
+      return {
+        row: 2 + 2 * k + j,
+        set: 'orchard',
+        foot: roller(name),
+        measured: { kind: 'drop', drop, point },
+        count: 1,
+      }
+    }),
+  )
+  const fit = fitOf({ readings: drops, law: 'linear', free: ['softness'] })
+
+  test('a reading from the turf itself tells more than another drop', () => {
+    const told = nextReading({
+      fit,
+      scenario,
+      unit,
+      candidates: [
+        { foot: roller('stout'), point: 0.5, set: 'orchard' },
+        { foot: roller('stout'), load: 130, set: 'orchard' },
+      ],
+    })
+    expect(told.ranked[0]?.candidate.load).toBe(130)
+    // the datum is in what a drop would read, and not in the sinkage
+    const [sinkage = Number.NaN, drop = Number.NaN] = told.ranked.map(({ expected }) => expected)
+    expect(drop - sinkage).toBeGreaterThan(1 * mm)
+  })
+
+  test('are what is offered where nothing else was read', () => {
+    const told = nextReading({ fit, scenario })
+    expect(told.ranked.map(({ candidate }) => candidate.foot)).toHaveLength(names.length)
+    expect(told.ranked.every(({ candidate }) => candidate.point === unit.edge / unit.wheelbase)).toBe(true)
+    expect(() => nextReading({ fit })).toThrow('candidates: expected candidates by name')
+  })
+})
+
 test('a ranking survives JSON', () => {
   const told = nextReading({ fit: fitOf(), candidates, scenario, unit, budget: 2 })
   expect(JSON.parse(JSON.stringify(told))).toEqual(told)

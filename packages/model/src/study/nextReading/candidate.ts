@@ -61,15 +61,10 @@ function leastLoad(foot: Foot, scenario: Parts | undefined): Newtons {
 }
 
 /** A ladder of loads on every foot that is at hand, in every set whose turf is fitted by itself. */
-export function usualCandidates(fit: ComplianceFit, scenario: Parts | undefined): Candidate[] {
+function laddersOf(fit: ComplianceFit, scenario: Parts | undefined): Candidate[] {
   const { loads } = fit
+  if (!loads) return []
   const sets = fit.turf ? [undefined] : Object.keys(fit.turfs)
-  if (!loads)
-    throw new InputError({
-      path: 'candidates',
-      expected: 'candidates by name, for the fit has no reading under a load of its own',
-      received: 'none',
-    })
   return sets.flatMap(set =>
     feetOf(fit, scenario).flatMap(foot => {
       const low = Math.max(loads.low / BEYOND, leastLoad(foot, scenario))
@@ -80,6 +75,32 @@ export function usualCandidates(fit: ComplianceFit, scenario: Parts | undefined)
       }))
     }),
   )
+}
+
+/** Every roller of the scenario on its unit, the drop read at the edge, in every set that has drops. */
+function dropsOf(fit: ComplianceFit, scenario: Parts | undefined): Candidate[] {
+  if (!scenario) return []
+  const { edge, wheelbase } = scenario.unit
+  const sets = new Set(fit.readings.filter(({ kind }) => kind === 'drop').map(({ set }) => set))
+  return [...sets].flatMap(set =>
+    Object.keys(scenario.rollers).map(name => ({
+      foot: { kind: 'roller' as const, name },
+      point: edge / wheelbase,
+      set,
+    })),
+  )
+}
+
+/** What there is at hand to read next. */
+export function usualCandidates(fit: ComplianceFit, scenario: Parts | undefined): Candidate[] {
+  const all = [...laddersOf(fit, scenario), ...dropsOf(fit, scenario)]
+  if (all.length > 0) return all
+  throw new InputError({
+    path: 'candidates',
+    expected:
+      'candidates by name, for the fit has no reading under a load and no scenario to read drops with',
+    received: 'none',
+  })
 }
 
 const wholeProblem = (value: number, path: string): Problem[] =>

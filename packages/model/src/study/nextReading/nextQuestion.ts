@@ -7,7 +7,7 @@ import { type Candidate, checkCandidates, type Parts, usualCandidates } from './
 
 export type NextQuestion = {
   readonly fit: ComplianceFit
-  /** A ladder of loads on every foot at hand, unless given. */
+  /** A ladder of loads on every foot at hand, and drops of the unit where drops were fitted, unless given. */
   readonly candidates?: readonly Candidate[]
   /** Rollers that candidates name, and the unit that loads them. */
   readonly scenario?: Parts

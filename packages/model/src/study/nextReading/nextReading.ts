@@ -76,6 +76,8 @@ function ranked(
   }
 }
 
+const NEARLY_ALL = 0.995
+
 function sentenceOf(
   best: RankedReading | undefined,
   aim: Aim,
@@ -89,7 +91,10 @@ function sentenceOf(
       ? ''
       : ` ${enough === 1 ? 'One reading' : `${enough} readings`} there ${enough === 1 ? 'gives' : 'give'} nine tenths of what any number would.`
   const measure = `Measure ${what} next:`
-  const part = (narrowed: number) => `${Math.round(100 * narrowed)} % of its variance goes.`
+  const part = (narrowed: number) =>
+    narrowed > NEARLY_ALL
+      ? 'nearly all of its variance goes.'
+      : `${Math.round(100 * narrowed)} % of its variance goes.`
   if (aim.kind === 'height' && best.height && now.height)
     return `${measure} the height would be known to ${tell(best.height.standardError, 'height')} (one standard error, of the fit alone) in place of ${tell(now.height.standardError, 'height')}; ${part(best.narrowed)}${many}`
   if (aim.kind === 'parameter') return `${measure} it says most of ${aim.name}; ${part(best.narrowed)}${many}`
