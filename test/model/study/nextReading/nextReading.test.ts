@@ -321,8 +321,8 @@ describe('drops from an unknown zero', () => {
       scenario,
       unit,
       candidates: [
-        { foot: roller('stout'), point: 0.5, set: 'orchard' },
-        { foot: roller('stout'), load: 130, set: 'orchard' },
+        { foot: roller('fitted'), point: 0.5, set: 'orchard' },
+        { foot: roller('fitted'), load: 130, set: 'orchard' },
       ],
     })
     expect(told.ranked[0]?.candidate.load).toBe(130)
