@@ -74,9 +74,11 @@ export {
   type Measured,
   type Reading,
   readTable,
+  type TableCells,
   type TableOptions,
   type TableProblem,
   type TableRead,
+  tableCells,
   type WriteOptions,
   writeTable,
 } from './readings/index.ts'

@@ -16,6 +16,8 @@ export type TableOptions = {
   readonly delimiter?: Delimiter
   /** Found from the numbers unless given. */
   readonly decimal?: '.' | ','
+  /** What the first line is counted as: 1 unless given, 0 where rows are counted without their header. */
+  readonly firstLine?: 0 | 1
 }
 
 /** A column as the table heads it, what it was read as (null: not read), and its unit's suffix. */
@@ -51,7 +53,8 @@ export function readTable(text: string, options: TableOptions = {}): TableRead {
   if (typeof text !== 'string')
     throw new InputError({ path: 'text', expected: 'a text', received: describe(text) })
   const { plain, delimiter } = delimited(plainText(text), options.delimiter)
-  const tokens = tokensOf(plain, delimiter)
+  const { firstLine = 1 } = options
+  const tokens = tokensOf(plain, delimiter, { firstLine })
   const [first, ...rest] = tokens.lines
   const problems: TableProblem[] = [...tokens.problems]
   const notes: TableProblem[] = []
@@ -67,7 +70,7 @@ export function readTable(text: string, options: TableOptions = {}): TableRead {
   const header = readHeader(first)
   const found = header.columns
   problems.push(...header.problems)
-  notes.push(...header.notes, ...commentedRows(plain, found.length, delimiter))
+  notes.push(...header.notes, ...commentedRows(plain, { cells: found.length, delimiter, first: firstLine }))
   // Rows under no known name say nothing: the header is what is wrong.
   if (found.every(({ name }) => name === null))
     return { ok: false, problems, readings: [], columns: toldOf(found), missing: [], leftOut: [], notes }

@@ -25,7 +25,10 @@ export function raggedness(
 }
 
 /** Lines turned off by a # that would have been rows: perhaps their set is named so. */
-export function commentedRows(text: string, cells: number, delimiter: string): TableProblem[] {
+export function commentedRows(
+  text: string,
+  { cells, delimiter, first }: { readonly cells: number; readonly delimiter: string; readonly first: number },
+): TableProblem[] {
   if (!/^#/m.test(text) || cells < 2) return []
   const expected = 'a comment'
   const received = 'as many cells as a row has: left out, as it starts with #'
@@ -33,7 +36,7 @@ export function commentedRows(text: string, cells: number, delimiter: string): T
     .split('\n')
     .flatMap((line, i) =>
       line.startsWith('#') && line.split(delimiter).length === cells
-        ? [placed(i + 1, undefined, { expected, received })]
+        ? [placed(i + first, undefined, { expected, received })]
         : [],
     )
 }

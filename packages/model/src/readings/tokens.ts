@@ -40,11 +40,18 @@ export const plainText = (text: string): string => text.replace(/^\uFEFF/, '').r
  *
  * Throws  nothing: quotation marks that do not pair are problems of their row
  */
-export function tokensOf(text: string, delimiter: Delimiter, most = Number.POSITIVE_INFINITY): Tokens {
+export function tokensOf(
+  text: string,
+  delimiter: Delimiter,
+  {
+    most = Number.POSITIVE_INFINITY,
+    firstLine = 1,
+  }: { readonly most?: number; readonly firstLine?: number } = {},
+): Tokens {
   const lines: Line[] = []
   const problems: TableProblem[] = []
   let seen = 0
-  let line = 1
+  let line = firstLine
   Papa.parse(text, {
     delimiter,
     newline: '\n',
@@ -69,4 +76,4 @@ export function tokensOf(text: string, delimiter: Delimiter, most = Number.POSIT
 
 /** The first row that is neither blank nor a comment, as one delimiter or another would cut it. */
 export const firstLine = (text: string, delimiter: Delimiter): Line | undefined =>
-  tokensOf(text, delimiter, 1).lines[0]
+  tokensOf(text, delimiter, { most: 1 }).lines[0]
