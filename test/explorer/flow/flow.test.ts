@@ -226,3 +226,55 @@ describe('the flow of answers', () => {
     expect(flow.stateOf('a').status).toBe('waiting')
   })
 })
+
+/** Too dear for a frame: only the worker answers, with the bench height. */
+const dear: Kind<'dear', object, number, string> = {
+  ...benchKind({ computed: 0 }),
+  kind: 'dear',
+  compute: height =>
+    height < 3e-3
+      ? { outcome: 'answered', result: `at once ${height}`, cautions: [], whole: true }
+      : { outcome: 'later' },
+  refine: height => answered(`worked ${height}`),
+}
+
+describe('an answer that comes later', () => {
+  it('is waited for, with nothing shown and nothing handed on before it is there', () => {
+    const { flow, jobs } = openWith([dear, echo])
+    const entries = [entry('a', 'dear'), entry('b', 'echo', { of: 'a' })]
+    flow.update(entries, scenario)
+    expect(flow.stateOf('a')).toMatchObject({ status: 'working', result: null, stale: false, draft: false })
+    expect(flow.stateOf('b')).toMatchObject({ status: 'waiting', waitsFor: ['a'] })
+    jobs[0]?.onAnswer(answered('worked'))
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', result: 'worked', stale: false })
+    expect(flow.stateOf('b')).toMatchObject({ status: 'done', result: 'echo of worked' })
+  })
+
+  it('leaves the last one standing, marked as of other values', () => {
+    const { flow, jobs } = openWith([dear, echo])
+    const entries = [entry('a', 'dear'), entry('b', 'echo', { of: 'a' })]
+    flow.update(entries, scenario)
+    jobs[0]?.onAnswer(answered('first'))
+    flow.update(entries, benchAt(5e-3))
+    expect(flow.stateOf('a')).toMatchObject({ status: 'working', result: 'first', stale: true })
+    expect(flow.stateOf('a').resultFor).toBe(scenario)
+    expect(flow.stateOf('b')).toMatchObject({ status: 'waiting', result: 'echo of first', stale: true })
+    jobs[1]?.onAnswer(answered('second'))
+    expect(flow.stateOf('a').resultFor?.unit.benchHeight).toBe(5e-3)
+    expect(flow.stateOf('b')).toMatchObject({ status: 'done', result: 'echo of second', stale: false })
+  })
+
+  it('is not asked for where the quick one is whole', () => {
+    const { flow, jobs } = openWith([dear])
+    flow.update([entry('a', 'dear')], benchAt(2e-3))
+    expect(flow.stateOf('a')).toMatchObject({ status: 'done', result: 'at once 0.002', draft: false })
+    expect(jobs).toHaveLength(0)
+  })
+
+  it('says that it was stopped, where a draft would stand', () => {
+    const { flow } = openWith([dear])
+    flow.update([entry('a', 'dear')], scenario)
+    flow.stop('a')
+    expect(flow.stateOf('a')).toMatchObject({ status: 'failed', failure: { reason: 'stopped' } })
+  })
+})

@@ -24,7 +24,15 @@ export type Failure =
   | { readonly kind: 'reason'; readonly reason: string; readonly values: Readonly<Record<string, string>> }
 
 export type Answer<Result> =
-  | { readonly outcome: 'answered'; readonly result: Result; readonly cautions: readonly Caution[] }
+  | {
+      readonly outcome: 'answered'
+      readonly result: Result
+      readonly cautions: readonly Caution[]
+      /** Nothing finer is to come, though the kind refines others. */
+      readonly whole?: true
+    }
+  /** Too dear for a frame, and no draft of it either: the last answer stays, and the worker is asked. */
+  | { readonly outcome: 'later' }
   | { readonly outcome: 'no answer'; readonly why: Failure; readonly cautions: readonly Caution[] }
 
 /** A number by name in prose and formulas. */

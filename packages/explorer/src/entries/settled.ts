@@ -1,5 +1,6 @@
 import {
   type BottomedOut,
+  type Caution,
   type Condition,
   InputError,
   type NotConverged,
@@ -57,10 +58,7 @@ export function failureOf(outcome: BottomedOut | NotConverged): Failure {
 
 /** An answer from a sum that may have none, and may be asked something that makes no sense. */
 export function answer<Result>(
-  work: () =>
-    | { readonly result: Result; readonly cautions: Answer<Result>['cautions'] }
-    | BottomedOut
-    | NotConverged,
+  work: () => { readonly result: Result; readonly cautions: readonly Caution[] } | BottomedOut | NotConverged,
 ): Answer<Result> {
   try {
     const found = work()

@@ -84,7 +84,29 @@ export function openFlow(q: {
     })
   }
 
+  /** The last good answer stays, for what it was worked out from, until the worker has the next. */
+  function wait(asked: Asked): void {
+    const last = records.get(asked.id)?.state ?? EMPTY
+    records.set(asked.id, {
+      key: asked.key,
+      ticket: ++tickets,
+      state: {
+        ...last,
+        status: 'working',
+        stale: last.resultFor !== null,
+        draft: false,
+        waitsFor: [],
+        failure: null,
+        progress: 0,
+      },
+    })
+  }
+
   function take(asked: Asked, answer: Answer<unknown>, draft: boolean): void {
+    if (answer.outcome === 'later') {
+      wait(asked)
+      return
+    }
     if (answer.outcome === 'no answer') {
       fail(asked, answer.why, answer.cautions)
       return
@@ -136,7 +158,8 @@ export function openFlow(q: {
       onAnswer(answer) {
         const record = current()
         if (!record) return
-        const scenario = record.state.resultFor ?? asked.scenario
+        const { state } = record
+        const scenario = state.draft ? (state.resultFor ?? asked.scenario) : asked.scenario
         if (answer.outcome === 'no answer' && answer.why.kind === 'worker') keepDraft(id, answer.why)
         else take({ ...asked, scenario }, answer, false)
         again()
@@ -171,7 +194,11 @@ export function openFlow(q: {
       return
     }
     const asked = { id: entry.id, key, input, scenario }
-    take(asked, kind.compute(input), kind.refine !== undefined)
+    const answer = kind.compute(input)
+    const isWhole = answer.outcome === 'answered' && answer.whole === true
+    // A job for what was asked before would only keep the worker from others.
+    if (isWhole && kind.refine) refiner.drop(entry.id)
+    take(asked, answer, kind.refine !== undefined && !isWhole)
     if (records.get(entry.id)?.state.status === 'working') refineLater(asked, kind.kind)
   }
 
@@ -218,7 +245,8 @@ export function openFlow(q: {
         }
         work(entry, { kind, scenario, answers, entries, offered })
         const state = records.get(id)?.state
-        if (!state || (state.status !== 'done' && state.status !== 'working')) continue
+        if (!state || state.stale || (state.status !== 'done' && state.status !== 'working')) continue
+        if (state.resultFor === null) continue
         answers[id] = state.result
         offered[id] = kind.offers?.(state.result) ?? {}
       }
@@ -228,7 +256,11 @@ export function openFlow(q: {
       const record = records.get(id)
       if (record?.state.status !== 'working') return
       refiner.drop(id)
-      records.set(id, { ...record, ticket: ++tickets, state: { ...record.state, status: 'done' } })
+      // A draft is right as it stands; without one there is nothing for the values that now stand.
+      const ended: Partial<EntryState> = record.state.draft
+        ? { status: 'done' }
+        : { status: 'failed', failure: { kind: 'reason', reason: 'stopped', values: {} } }
+      records.set(id, { ...record, ticket: ++tickets, state: { ...record.state, ...ended } })
     },
   }
   return flow

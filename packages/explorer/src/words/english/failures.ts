@@ -9,8 +9,9 @@ export const failures = {
     `No answer was found for the ${where} in ${iterations} steps. Change a value a little; if this stays, the values contradict each other.`,
   worker: (message: string) => `The finer figure could not be worked out (${message}).`,
   /** Reasons of the kinds of entry themselves. */
-  reasons: { ...formulaReasons } as Readonly<
-    Record<string, (values: Readonly<Record<string, string>>) => string>
-  >,
+  reasons: {
+    ...formulaReasons,
+    stopped: () => 'Stopped before there was an answer. Change a value to have it worked out.',
+  } as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
   places: { roller: 'front', front: 'front', rear: 'rear' } as Readonly<Record<string, string>>,
 }
