@@ -65,6 +65,8 @@ const doors = [
   'packages/explorer/src/entries/kinds.ts',
   'packages/explorer/src/entries/views.ts',
   'packages/explorer/src/entries/view.ts',
+  // The unit at rest, worked out once for whoever asks.
+  'packages/explorer/src/entries/settled.ts',
   // Controls that only some entries need: the first page is spared them.
   'packages/explorer/src/controls/name-field.ts',
   'packages/explorer/src/controls/quantity-field.ts',

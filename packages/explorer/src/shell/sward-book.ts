@@ -25,6 +25,7 @@ import './page-turn.ts'
 import { heardAddress, heardNear, showPage, showWhole } from './pageWalk.ts'
 import { keepPreferences, layPaper, type Preferences, readPreferences } from './preferences.ts'
 import './problem-list.ts'
+import './present-case.ts'
 import './running-head.ts'
 import './sward-page.ts'
 import { swardBookStyles } from './swardBookStyles.ts'
@@ -182,6 +183,7 @@ export class SwardBook extends LitElement {
         .editing=${editing}
         .reader=${reader}
       ></running-head>
+      <present-case .scenario=${book.scenario} .reader=${reader}></present-case>
       <notice-list .notices=${desk.notices()} .reader=${reader}></notice-list>
       <main>
         <problem-list .problems=${desk.problems()} .nothing=${this.unopened} .reader=${reader}></problem-list>

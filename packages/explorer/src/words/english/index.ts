@@ -20,6 +20,7 @@ import { headland, headlandFigure, headlandSettables, headlandWorkings } from '.
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
+import { presentCase } from './presentCase.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
 import { rollers, rollersWorkings } from './rollers.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
@@ -66,6 +67,7 @@ export const english = {
   section,
   text,
   units,
+  presentCase,
   unitFromScales,
   turfs,
   rollers,

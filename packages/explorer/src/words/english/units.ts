@@ -6,7 +6,7 @@ export const units = {
   alike: ({ count, low, high, tolerance }: Values<'count' | 'low' | 'high' | 'tolerance'>) =>
     `All ${count} cut within ${tolerance} of each other: ${low} to ${high}.`,
   apart: ({ higher, lower, by, tolerance }: Values<'higher' | 'lower' | 'by' | 'tolerance'>) =>
-    `Highest cuts ${higher}, ${by} above ${lower}: more than the ${tolerance} that pass for alike.`,
+    `Of the units ${higher} cuts highest, ${by} above ${lower}: more than the ${tolerance} that pass for alike.`,
   setTo: ({ name, bench, inHand }: Values<'name' | 'bench' | 'inHand'>) =>
     `With ${bench} on the bench, ${name} would cut as high as ${inHand}.`,
   below: ({ name, inHand }: Values<'name' | 'inHand'>) =>
