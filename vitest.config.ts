@@ -35,6 +35,8 @@ export default defineConfig({
           // One browser at a time: pages that share a core with another page measure the neighbour.
           fileParallelism: false,
           testTimeout: 60_000,
+          // What a page does after a click it does soon, but not always within a second of a busy machine.
+          expect: { poll: { timeout: 8000 } },
           // The first one may have to build the page and fetch a browser.
           hookTimeout: 300_000,
         },

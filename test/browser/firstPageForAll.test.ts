@@ -1,18 +1,16 @@
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { accessFaults } from '../support/accessFaults.ts'
 import { openBrowser } from '../support/browser.ts'
+import { focusedName } from '../support/focusedName.ts'
 import { type ServedPage, servePage } from '../support/servedPage.ts'
 import { openFirstPage } from './openFirstPage.ts'
 
 let browser: Browser
 let served: ServedPage
-let axe: string
 
 beforeAll(async () => {
   ;[browser, served] = await Promise.all([openBrowser(), servePage()])
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 })
 // A page left open goes on working beside the next one.
 afterEach(async () => {
@@ -23,46 +21,15 @@ afterAll(async () => {
   await served?.close()
 })
 
-type Found = {
-  readonly id: string
-  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[]
-}
-
-/** Accessibility faults of WCAG 2.2 A and AA that can be found by machine. */
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe)
-  const found = await page.evaluate(async () => {
-    const { axe: checker } = window as unknown as {
-      axe: { run(options: object): Promise<{ violations: Found[] }> }
-    }
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-    return (await checker.run({ runOnly: { type: 'tag', values: tags } })).violations
-  })
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map(node => `${id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`),
-  )
-}
-
 async function paper(page: Page, name: string): Promise<void> {
   await page.getByRole('combobox', { name: 'Paper' }).selectOption(name)
 }
-
-/** Where the focus is, through every shadow tree. */
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    let at = document.activeElement
-    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement
-    if (!at || at === document.body) return ''
-    const label =
-      at.getAttribute('aria-label') ?? (at as HTMLInputElement).labels?.[0]?.textContent ?? at.textContent
-    return `${at.localName} ${(label ?? '').replace(/\s+/g, ' ').trim()}`
-  })
 
 describe('the first page for everyone', () => {
   it.each(['light', 'dark', 'projector'])('has no accessibility fault on %s paper', async name => {
     const { page } = await openFirstPage(browser, served.address, { viewport: { width: 1440, height: 900 } })
     await paper(page, name)
-    expect(await faultsOf(page)).toEqual([])
+    expect(await accessFaults(page)).toEqual([])
   })
 
   it('has none on a phone, with everything folded out and a value that cannot be taken', async () => {
@@ -73,14 +40,14 @@ describe('the first page for everyone', () => {
     for (const words of await page.getByRole('button', { name: 'As a table' }).all()) await words.click()
     await page.getByRole('button', { name: 'fit it peg 3' }).click()
     await field('Land').fill('14')
-    expect(await faultsOf(page)).toEqual([])
+    expect(await accessFaults(page)).toEqual([])
   })
 
   it('has none in the text of how things are worked out', async () => {
     const { page } = await openFirstPage(browser, served.address)
     for (const words of await page.getByRole('button', { name: 'How this is worked out' }).all())
       await words.click()
-    expect(await faultsOf(page)).toEqual([])
+    expect(await accessFaults(page)).toEqual([])
   })
 
   it('lets the keyboard alone reach every control, in the order of the page', async () => {
@@ -93,11 +60,11 @@ describe('the first page for everyone', () => {
       window.scrollTo(0, 0)
     })
     await page.getByRole('combobox', { name: 'Units' }).focus()
-    const walked: string[] = [await focused(page)]
+    const walked: string[] = [await focusedName(page)]
     const longest = 120
     for (let step = 0; step < longest; step++) {
       await page.keyboard.press('Tab')
-      const at = await focused(page)
+      const at = await focusedName(page)
       if (at === '' || at === walked[0]) break
       walked.push(at)
     }
@@ -167,7 +134,7 @@ describe('the first page for everyone', () => {
     await field('Mass of the front roller').fill('8.8')
     expect(await entry('text').getByRole('button').textContent()).toContain('8.80')
     expect(faults).toEqual([])
-    expect(await faultsOf(page)).toEqual([])
+    expect(await accessFaults(page)).toEqual([])
   })
 
   it('prints ink on white without its controls, with the cautions', async () => {

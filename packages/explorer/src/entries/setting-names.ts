@@ -1,5 +1,5 @@
 import type { Scenario } from '@swardsink/model'
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, type PropertyValues } from 'lit'
 import { live } from 'lit/directives/live.js'
 import { settableNames } from '../book/index.ts'
 import { announce } from '../controls/index.ts'
@@ -66,12 +66,18 @@ export class SettingNames extends LitElement {
   declare scenario: Scenario
   declare reader: Reader
 
+  /** What was chosen when the list came up stands first, and nothing moves from under a finger or the focus. */
+  private first: readonly string[] = []
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('entry')) this.first = this.chosen
+  }
+
   override render() {
-    const { chosen, reader, scenario } = this
+    const { first, reader, scenario } = this
     const { editing } = reader.words
-    // What is chosen stands first and in its order, also what this scenario does not have just now.
-    const others = settableNames(scenario).filter(name => !chosen.includes(name))
-    return html`<fieldset aria-label=${editing.which}>${chosen.map(name => this.tick(name))}</fieldset>
+    const others = settableNames(scenario).filter(name => !first.includes(name))
+    return html`<fieldset aria-label=${editing.which}>${first.map(name => this.tick(name))}</fieldset>
       <details>
         <summary>${editing.others}</summary>
         <fieldset aria-label=${editing.others}>${others.map(name => this.tick(name))}</fieldset>

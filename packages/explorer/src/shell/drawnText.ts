@@ -11,12 +11,30 @@ const shown = (element: Element): boolean => {
 const isLeftOut = (element: Element): boolean =>
   element.matches('button.word, input, select, textarea, style, svg, .unseen') || !shown(element)
 
-function textOf(node: Text, origin: DOMRect): SVGTextElement | null {
-  const words = (node.textContent ?? '').replaceAll(/\s+/g, ' ').trim()
-  const holder = node.parentElement
+/** Pieces of text side by side, as a template leaves them, are one piece. */
+function runsIn(root: Node): readonly (readonly Text[] | Element)[] {
+  const runs: (Text[] | Element)[] = []
+  for (const node of root.childNodes) {
+    const last = runs.at(-1)
+    if (node instanceof Element) runs.push(node)
+    else if (node instanceof Text && Array.isArray(last)) last.push(node)
+    else if (node instanceof Text) runs.push([node])
+  }
+  return runs
+}
+
+function textOf(run: readonly Text[], origin: DOMRect): SVGTextElement | null {
+  const words = run
+    .map(node => node.textContent ?? '')
+    .join('')
+    .replaceAll(/\s+/g, ' ')
+    .trim()
+  const [first] = run
+  const holder = first?.parentElement
   if (words === '' || !holder) return null
   const range = document.createRange()
-  range.selectNodeContents(node)
+  range.setStartBefore(first)
+  range.setEndAfter(run.at(-1) ?? first)
   const box = range.getBoundingClientRect()
   const style = getComputedStyle(holder)
   const right = style.textAlign === 'right' || style.textAlign === 'end'
@@ -54,9 +72,8 @@ function ruleUnder(cell: Element, origin: DOMRect): SVGLineElement | null {
 export function drawnText(root: Element, origin: DOMRect): readonly SVGElement[] {
   if (isLeftOut(root)) return []
   const own = root.matches('th, td') ? [ruleUnder(root, origin)] : []
-  const inside = [...(root.shadowRoot ?? root).childNodes].flatMap((node): readonly (SVGElement | null)[] => {
-    if (node instanceof Text) return [textOf(node, origin)]
-    return node instanceof Element ? drawnText(node, origin) : []
-  })
+  const inside = runsIn(root.shadowRoot ?? root).flatMap((run): readonly (SVGElement | null)[] =>
+    run instanceof Element ? drawnText(run, origin) : [textOf(run, origin)],
+  )
   return [...own, ...inside].filter(found => found !== null)
 }

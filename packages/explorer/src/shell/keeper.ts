@@ -13,6 +13,9 @@ import {
 /** Writing a whole book while a slider moves would cost frames: it is kept a moment after the last change. */
 const AFTER = 400
 
+/** Of a reader's own books: they have one edition. */
+export const OWN_EDITION = ''
+
 /** Why nothing is kept: from the start, or no longer. */
 export type Trouble = 'refused' | 'full'
 
@@ -42,8 +45,8 @@ export function openKeeper(q: {
   readonly onApart: (name: string) => void
   readonly onTrouble: (trouble: Trouble | null) => void
 }): Keeper {
-  const { store, edition } = q
-  let name = q.name
+  const { store } = q
+  let { name, edition } = q
   let known = keptText({ store, name })
   let timer: ReturnType<typeof setTimeout> | undefined
   let due: { readonly book: Book; readonly own: Book } | null = null
@@ -52,6 +55,7 @@ export function openKeeper(q: {
   function moveApart({ book, own }: { readonly book: Book; readonly own: Book }): void {
     const taken = [...q.reserved, ...keptBooks(store).map(listed => listed.name)]
     name = freeName(book.title, taken)
+    edition = OWN_EDITION
     keepOpened({ store, name, book: own, when: new Date().toISOString() })
     q.onApart(name)
   }
@@ -99,6 +103,7 @@ export function openKeeper(q: {
     accept() {
       write()
       name = q.name
+      edition = q.edition
       known = keptText({ store, name })
     },
     trouble: () => trouble,

@@ -17,6 +17,7 @@ import {
 } from '../book/index.ts'
 import type { View } from '../entries/view.ts'
 import type { Refiner } from '../flow/index.ts'
+import { OWN_EDITION } from './keeper.ts'
 import type { Notice } from './notices.ts'
 
 /** A book that ships: what a list says of it, and itself when it is asked for. */
@@ -49,9 +50,6 @@ export type Opening = {
   readonly problems: readonly Problem[]
   readonly notices: readonly Notice[]
 }
-
-/** Of a reader's own books: they have one edition. */
-const OWN_EDITION = ''
 
 type Found = {
   readonly name: string
