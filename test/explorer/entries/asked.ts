@@ -1,6 +1,6 @@
-import type { Scenario } from '@swardsink/model'
+import type { Caution, Scenario } from '@swardsink/model'
 import { fieldsOf } from '../../../packages/explorer/src/book/fields.ts'
-import type { Kind } from '../../../packages/explorer/src/book/index.ts'
+import type { Answer, Kind } from '../../../packages/explorer/src/book/index.ts'
 import { readerFor } from '../../../packages/explorer/src/words/index.ts'
 
 export const reader = readerFor({ units: 'metric', figureText: 13 })
@@ -23,6 +23,10 @@ export function answered<Result>(answer: { outcome: string; result?: Result } | 
   if (answer?.outcome !== 'answered' || answer.result === undefined) throw new Error(JSON.stringify(answer))
   return answer.result
 }
+
+/** What rides on an answer, or on there being none. */
+export const cautionsOf = <Result>(answer: Answer<Result>): readonly Caution[] =>
+  'cautions' in answer ? answer.cautions : []
 
 /** What a view draws from. */
 export function shownOf<Settings extends object, Result>(

@@ -6,7 +6,7 @@ import { headlandTable } from '../../../packages/explorer/src/entries/headland/r
 import { settableOf } from '../../../packages/explorer/src/entries/headland/settings.ts'
 import { settledOf } from '../../../packages/explorer/src/entries/settled.ts'
 import { expectNear, identity } from '../../support/tolerance.ts'
-import { answered, asked, reader, shownOf } from './asked.ts'
+import { answered, asked, cautionsOf, reader, shownOf } from './asked.ts'
 import { firstBook } from './firstBook.ts'
 
 const { scenario } = await firstBook()
@@ -71,7 +71,7 @@ describe('a headland turn', () => {
   })
 
   it('cautions about a turn with its centre under the roller', () => {
-    expect(turn({ radius: 0.2 }).answer.cautions.map(({ kind }) => kind)).toEqual(['turns about itself'])
+    expect(cautionsOf(turn({ radius: 0.2 }).answer).map(({ kind }) => kind)).toEqual(['turns about itself'])
   })
 
   it('refuses a radius that is none', () => {

@@ -7,6 +7,7 @@ import { cellText } from '../../../packages/explorer/src/entries/rack/rows.ts'
 import { sideView } from '../../../packages/explorer/src/entries/sideView/kind.ts'
 import { readerFor } from '../../../packages/explorer/src/words/index.ts'
 import { expectNear, identity, stated } from '../../support/tolerance.ts'
+import { answered, cautionsOf } from './asked.ts'
 import { firstBook } from './firstBook.ts'
 
 const book: Book = await firstBook()
@@ -15,11 +16,6 @@ const usualSide = sideView.read(fieldsOf({}, 'entry', []))
 
 function asked<Settings>(settings: Settings, scenario: Scenario = book.scenario) {
   return { settings, scenario, answers: {}, entries: [], offered: {} }
-}
-
-function answered<Result>(answer: { outcome: string; result?: Result }): Result {
-  if (answer.outcome !== 'answered' || answer.result === undefined) throw new Error(JSON.stringify(answer))
-  return answer.result
 }
 
 describe('the rack', () => {
@@ -32,13 +28,13 @@ describe('the rack', () => {
   })
 
   it('tells a caution of each of a few rollers with its own value', () => {
-    const { cautions } = rack.compute(input)
+    const cautions = cautionsOf(rack.compute(input))
     const steep = cautions.filter(caution => caution.kind === 'steep at the land')
     expect(steep.map(caution => caution.where)).toEqual(['peg 3', 'peg 5'])
     for (const { where, value } of steep) {
       const alone = bookOf(choose(openSession(book), { name: 'frontRoller', option: where ?? '' })).scenario
       const fitted = sideView.compute(sideView.input(asked(usualSide, alone)))
-      expect(value).toBe(fitted.cautions.find(caution => caution.kind === 'steep at the land')?.value)
+      expect(value).toBe(cautionsOf(fitted).find(caution => caution.kind === 'steep at the land')?.value)
     }
   })
 
@@ -46,11 +42,11 @@ describe('the rack', () => {
     const steep = book.scenario.rollers['peg 5']
     if (!steep) throw new Error('no peg 5')
     const many = Object.fromEntries([4.1, 4.4, 4.7, 5].map(mass => [`of ${mass}`, { ...steep, mass }]))
-    const { cautions } = rack.compute({ ...input, rollers: many })
+    const cautions = cautionsOf(rack.compute({ ...input, rollers: many }))
     const told = cautions.filter(caution => caution.kind === 'steep at the land')
     expect(told.map(caution => caution.where)).toEqual(['of 4.1, of 4.4, of 4.7, of 5'])
     const heaviest = rack.compute({ ...input, rollers: { heaviest: { ...steep, mass: 5 } } })
-    expect(told[0]?.value).toBe(heaviest.cautions.find(({ where }) => where === 'heaviest')?.value)
+    expect(told[0]?.value).toBe(cautionsOf(heaviest).find(({ where }) => where === 'heaviest')?.value)
   })
 
   it('compares rollers at the rear, under what the rear carries', () => {

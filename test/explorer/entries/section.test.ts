@@ -17,7 +17,7 @@ import {
 } from '../../../packages/explorer/src/entries/section/kind.ts'
 import { settledOf } from '../../../packages/explorer/src/entries/settled.ts'
 import { expectNear, identity } from '../../support/tolerance.ts'
-import { answered, asked, reader, shownOf } from './asked.ts'
+import { answered, asked, cautionsOf, reader, shownOf } from './asked.ts'
 import { firstBook } from './firstBook.ts'
 
 const open = openSession(await firstBook())
@@ -29,7 +29,7 @@ function cut(session: Session, settings: Partial<SectionSettings> = {}) {
   const { scenario } = bookOf(session)
   const q = asked(section, scenario, settings)
   const answer = section.compute(q.input)
-  return { ...q, scenario, result: answered(answer), cautions: answer.cautions }
+  return { ...q, scenario, result: answered(answer), cautions: cautionsOf(answer) }
 }
 
 const find = (session: Session, settings: Partial<SectionSettings> = {}): string => {

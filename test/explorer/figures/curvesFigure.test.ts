@@ -21,7 +21,7 @@ describe.each(curveCases)('the curves of %s', name => {
   const spec = curvesSpec(name)
 
   test('are drawn at every width without a number that is none', () => {
-    for (const width of widths) expect(drawn(spec, width)).not.toMatch(/NaN|Infinity|undefined/)
+    for (const width of widths) expect(drawn(spec, width)).not.toMatch(/NaN|Infinity|undefined|false/)
   })
 
   test('have no words of their own and no style attribute', () => {
@@ -92,7 +92,7 @@ test('curves of any size are drawn, one datum and extremes among them', () => {
         readings: [],
         most,
       }
-      for (const width of widths) expect(drawn(spec, width)).not.toMatch(/NaN|Infinity|undefined/)
+      for (const width of widths) expect(drawn(spec, width)).not.toMatch(/NaN|Infinity|undefined|false/)
     }),
     bounded(60),
   )

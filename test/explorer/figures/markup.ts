@@ -4,7 +4,7 @@ const isTemplate = (value: unknown): value is Template =>
 
 /** Markup as a page would get it, with every value put in. */
 export function markup(value: unknown): string {
-  if (value === undefined || value === null || value === false) return ''
+  if (value === undefined || value === null) return ''
   if (Array.isArray(value)) return value.map(markup).join('')
   if (!isTemplate(value)) return String(value)
   return value.strings.map((text, i) => text + markup(value.values[i])).join('')

@@ -46,7 +46,7 @@ describe.each(Object.entries(figures))('%s', (_, figure) => {
   })
 
   test('has no number that is none', () => {
-    expect(markup(figure)).not.toMatch(/NaN|Infinity|undefined/)
+    expect(markup(figure)).not.toMatch(/NaN|Infinity|undefined|false/)
   })
 })
 

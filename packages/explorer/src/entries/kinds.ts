@@ -18,6 +18,7 @@ const onDemand = {
   rollers: async () => (await import('./rollers/kind.ts')).rollers,
   turfs: async () => (await import('./turfs/kind.ts')).turfs,
   unitFromScales: async () => (await import('./unitFromScales/kind.ts')).unitFromScales,
+  patch: async () => (await import('./patch/kind.ts')).patch,
 } as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */
@@ -36,6 +37,8 @@ export type EntrySpec = {
     readonly id?: string
     readonly beside?: boolean
     readonly title?: string
+    readonly notes?: string
+    readonly minutes?: number
   } & Partial<SettingsOf<Name>>
 }[Listed['kind']]
 
@@ -47,6 +50,8 @@ export type BookSpec = {
   readonly pages: readonly {
     readonly title: string
     readonly lead: string
+    readonly notes?: string
+    readonly minutes?: number
     readonly entries: readonly EntrySpec[]
   }[]
 }

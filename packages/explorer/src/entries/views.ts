@@ -17,6 +17,7 @@ const onDemand = {
   rollers: async () => (await import('./rollers/view.ts')).rollersView,
   turfs: async () => (await import('./turfs/view.ts')).turfsView,
   unitFromScales: async () => (await import('./unitFromScales/view.ts')).unitFromScalesView,
+  patch: async () => (await import('./patch/view.ts')).patchView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 
 /** The looks of every kind of entry that kinds.ts lists. */

@@ -28,13 +28,13 @@ export function drawCurveNames(spec: CurvesSpec, layout: CurvesLayout, frame: Fr
     const y = places[i] ?? end.y
     const x = right + REACH + 2
     const leads = Math.abs(y - end.y) > 2 || end.x < right - 2
-    const leader =
-      leads &&
-      svg`<path class="hair" d=${pathOf([
-        { x: end.x + 2, y: end.y },
-        ...(end.x < right - 2 ? [{ x: right, y: end.y }] : []),
-        { x: x - 3, y },
-      ])} />`
+    const leader = leads
+      ? svg`<path class="hair" d=${pathOf([
+          { x: end.x + 2, y: end.y },
+          ...(end.x < right - 2 ? [{ x: right, y: end.y }] : []),
+          { x: x - 3, y },
+        ])} />`
+      : undefined
     return svg`${leader}<text class="on-paper ${present ? 'strong' : ''}" x=${px(x)} y=${px(y + size * 0.36)}>${text}</text>`
   })}`
 }

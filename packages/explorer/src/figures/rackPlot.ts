@@ -48,7 +48,7 @@ export function rackRow(
   const { width, x, fitted } = scale
   return html`<svg class="figure rack-row" width=${width} height="100%" role="img" aria-label=${row.name}>
     ${row.height === null ? svg`${stipple}<rect class="unknown" fill="url(#stipple)" x=${SIDE} y="20%" width=${width - 2 * SIDE} height="60%" />` : drawTolerance(scale)}
-    ${row.height !== null && svg`<svg y="50%" overflow="visible">${drawRow(row.height, row.isFitted, fitted === null ? null : x(fitted), x)}</svg>`}
+    ${row.height === null ? undefined : svg`<svg y="50%" overflow="visible">${drawRow(row.height, row.isFitted, fitted === null ? null : x(fitted), x)}</svg>`}
   </svg>`
 }
 

@@ -71,7 +71,8 @@ const DEEPEST = { wide: 84, middle: 76, narrow: 66 }
 /** A groove deeper than this on paper is broken off, px. */
 const WHOLE = 130
 const CORE = 26
-const WALL = 44
+/** What is left of a broken groove above the turf, of the size of text: its depth is written in it. */
+const WALL = 3.4
 /** A glimpse of the groove before the first land and after the last, as a part of the gap. */
 const GLIMPSE = 0.16
 /** A smooth face has no measure of its own: so much of it is shown, m. */
@@ -98,7 +99,8 @@ export function sectionLayout(spec: SectionSpec, frame: Frame<SectionWords>): Se
   const isWhole = depth <= WHOLE
   const head = size
   const metal = line + 10
-  const above = grooves ? (isWhole ? Math.max(18, depth - sunk) : WALL + 14) : 34
+  const wall = WALL * size
+  const above = grooves ? (isWhole ? Math.max(18, depth - sunk) : wall + size * 1.1) : size * 2.6
   const ground = metal + CORE + above
   const land = ground + sunk
   const base = land + 2 * line + 26
@@ -109,7 +111,7 @@ export function sectionLayout(spec: SectionSpec, frame: Frame<SectionWords>): Se
   const share = text + extra + line + 14
   const top = share + 7
   const shareText = top + SHARE_BAR + line + 2
-  const first = shareText + (grooves ? 20 : 0)
+  const first = shareText + (grooves ? Math.round(line * 0.8) + 8 : 0)
   const second = first + (grooves ? line + 12 : 0)
   const reach = grooves ? (pitches > 1 ? grooves.pitch + grooves.land : shown) * along : width
   const scales = sectionScales({ along, down, times, row: grooves ? second : shareText + 12, reach }, frame)
@@ -125,7 +127,7 @@ export function sectionLayout(spec: SectionSpec, frame: Frame<SectionWords>): Se
     head,
     metal,
     floor: grooves ? (isWhole ? land - depth : metal + CORE) : metal,
-    breakAt: grooves && !isWhole ? metal + CORE + WALL / 2 : null,
+    breakAt: grooves && !isWhole ? metal + CORE + wall * 0.6 : null,
     ground,
     base,
     strip: { title: strip, zero, reach: STRIP, text },

@@ -16,8 +16,9 @@ export type SectionScales = {
   readonly size: number
 }
 
-const TALL = 30
-const LONG = 90
+/** Of the size of text. */
+const TALL = 2.4
+const LONG = 7
 
 /** How many times depths are drawn, as text. */
 export const timesText = (times: number, frame: Pick<Frame<unknown>, 'locale'>): string =>
@@ -36,8 +37,8 @@ export function sectionScales(
   frame: Frame<SectionWords>,
 ): SectionScales {
   const size = textSize(frame)
-  const along = barLength({ room: LONG, perMetre: q.along, quantity: 'pitch', reader: frame })
-  const up = barLength({ room: TALL, perMetre: q.down, quantity: 'sinkage', reader: frame })
+  const along = barLength({ room: LONG * size, perMetre: q.along, quantity: 'pitch', reader: frame })
+  const up = barLength({ room: TALL * size, perMetre: q.down, quantity: 'sinkage', reader: frame })
   const upText = frame.words.depthBar(up.text, timesText(q.times, frame))
   const needs = Math.max(along.length, textWidth(upText, size) + 8, textWidth(along.text, size))
   const x = frame.width - needs - 4

@@ -186,11 +186,12 @@ function drawLevels(spec: SlidingSpec, layout: SlidingLayout, frame: Frame<Slidi
         { x: right, y: level },
       ])} />`
     }${
-      Math.abs(name - level) > 2 &&
-      svg`<path class="hair" d=${pathOf([
-        { x: right, y: level },
-        { x: right + 9, y: name },
-      ])} />`
+      Math.abs(name - level) > 2
+        ? svg`<path class="hair" d=${pathOf([
+            { x: right, y: level },
+            { x: right + 9, y: name },
+          ])} />`
+        : undefined
     }<text x=${px(right + 12)} y=${px(name + size * 0.36)}>${text}</text>`
   })}`
 }

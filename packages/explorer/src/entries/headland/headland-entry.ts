@@ -45,6 +45,7 @@ export class HeadlandEntry extends LitElement {
         color: var(--ink);
         border-bottom: 1px solid var(--rule);
         vertical-align: middle;
+        white-space: nowrap;
       }
       tr.fitted > * {
         font-weight: var(--weight-strong);

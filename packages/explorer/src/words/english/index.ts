@@ -20,6 +20,7 @@ import { headland, headlandFigure, headlandSettables, headlandWorkings } from '.
 import { kinds } from './kinds.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
+import { patch, patchFigure, patchWorkings } from './patch.ts'
 import { presentCase } from './presentCase.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
 import { rollers, rollersWorkings } from './rollers.ts'
@@ -72,6 +73,7 @@ export const english = {
   turfs,
   rollers,
   formula,
+  patch,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
   workings: {
     ...headlandWorkings,
@@ -80,6 +82,7 @@ export const english = {
     ...sideViewWorkings,
     ...mapWorkings,
     ...rackWorkings,
+    ...patchWorkings,
     ...unitsWorkings,
     ...unitFromScalesWorkings,
     ...turfsWorkings,
@@ -92,6 +95,7 @@ export const english = {
     curves: curvesFigure,
     section: sectionFigure,
     rack: rackFigure,
+    patch: patchFigure,
     sideView: sideViewFigure,
     map: mapFigure,
   },
