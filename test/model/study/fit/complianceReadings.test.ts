@@ -102,6 +102,23 @@ describe('zeros that are not known', () => {
     )
   })
 
+  test('a reading under no load is left out and told, whatever it says', () => {
+    const readings = shifted('one', 0.02 * mm)
+    const [first] = readings
+    if (!first) throw new Error('no reading')
+    const { load: _, ...unloaded } = first
+    const question = {
+      law: 'stiffening',
+      free: ['softness'],
+      noise: estimated,
+      start: { lockingDepth: 5 * mm },
+    } as const
+    const zero: Reading = { ...unloaded, row: 50, load: 0, measured: { kind: 'sinkage', sinkage: 0.02 * mm } }
+    const fit = solved({ ...question, readings: [...readings, zero] })
+    expect(fit.leftOut).toEqual([{ row: 50, why: expect.stringMatching(/^under no load/) }])
+    expectNear(numberIn(fit, 'softness'), numberIn(solved({ ...question, readings }), 'softness'), searched)
+  })
+
   test('a set with sinkages and drops keeps two zeros apart', () => {
     const mixed = [
       ...shifted('one', 0.2 * mm),

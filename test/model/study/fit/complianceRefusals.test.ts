@@ -118,9 +118,9 @@ describe('refuses, and says what would do', () => {
       'row 7, load: expected a load, or a scenario with the unit that loads the roller, received nothing',
     ],
     [
-      'a load of nothing',
-      wrong({ readings: one({ load: 0 }) }),
-      'row 7, load: expected more than 0 N, received 0 N',
+      'a load that lifts',
+      wrong({ readings: one({ load: -4 }) }),
+      'row 7, load: expected more than 0 N, received -4 N',
     ],
     [
       'a sinkage that is no number',

@@ -116,6 +116,8 @@ export function rowOf(reading: Reading, scenario: Part | undefined): Row | strin
   const value = measured.kind === 'sinkage' ? measured.sinkage : measured.drop
   const [problem] = numberProblem(value, `row ${row}, ${measured.kind}`, measured.kind)
   if (problem) throw new InputError(problem)
+  if (reading.load === 0 || reading.pressure === 0)
+    return 'under no load: it tells the zero of the gauge, not the turf; with a datum for each set that zero is fitted'
   const pressing = foot.kind === 'plate' ? plateRow(reading, foot) : rollerRow(reading, foot.name, scenario)
   return { reading, kind: measured.kind, measured: value, pressing }
 }
