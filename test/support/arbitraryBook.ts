@@ -8,12 +8,18 @@ import {
   type Page,
   settables,
 } from '../../packages/explorer/src/book/index.ts'
+import { SHOWS } from '../../packages/explorer/src/entries/curves/kind.ts'
+import { OVERS } from '../../packages/explorer/src/entries/curves/questions.ts'
+import { AXLES } from '../../packages/explorer/src/entries/headland/kind.ts'
 import { MAP_QUANTITIES } from '../../packages/explorer/src/entries/map/kind.ts'
-import { RACK_COLUMNS } from '../../packages/explorer/src/entries/rack/kind.ts'
+import { POSITIONS, RACK_COLUMNS } from '../../packages/explorer/src/entries/rack/kind.ts'
+import { PITCHES } from '../../packages/explorer/src/entries/section/kind.ts'
 import { EXAGGERATIONS } from '../../packages/explorer/src/entries/sideView/kind.ts'
 import { scenarios } from './arbitraries.ts'
 
 const settingNames = fc.uniqueArray(fc.constantFrom(...Object.keys(settables)), { maxLength: 5 })
+
+const tenths = fc.integer({ min: 0, max: 200 }).map(count => count / 10)
 
 /** Settings of each kind, one line a kind. A kind that is not listed has its usual ones. */
 const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
@@ -21,7 +27,21 @@ const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
   setting: fc.record({ of: settingNames }),
   sideView: fc.record({ exaggeration: fc.constantFrom(...EXAGGERATIONS), settings: settingNames }),
   map: fc.record({ quantity: fc.constantFrom(...MAP_QUANTITIES) }),
-  rack: fc.record({ sort: fc.constantFrom(...RACK_COLUMNS), order: fc.constantFrom('up', 'down') }),
+  rack: fc.record({
+    sort: fc.constantFrom(...RACK_COLUMNS),
+    order: fc.constantFrom('up', 'down'),
+    position: fc.constantFrom(...POSITIONS),
+    headlandRadius: tenths,
+  }),
+  section: fc.record({ at: fc.constantFrom(...POSITIONS), pitches: fc.constantFrom(...PITCHES) }),
+  curves: fc.record({ show: fc.constantFrom(...SHOWS), over: fc.constantFrom(...OVERS) }),
+  headland: fc.record({
+    at: fc.constantFrom(...POSITIONS),
+    radius: tenths,
+    friction: tenths,
+    drag: tenths,
+    axles: fc.constantFrom(...AXLES),
+  }),
 }
 
 const titles = fc.oneof(fc.constant(''), fc.string({ unit: 'grapheme', maxLength: 30 }))
