@@ -53,19 +53,35 @@ const foreign = fc
 
 type Draft = Omit<Entry, 'id'>
 
+/** What a lecture knows of a page or an entry: most say nothing. */
+const lecture = fc
+  .record(
+    {
+      notes: fc.string({ unit: 'grapheme', minLength: 1, maxLength: 40 }),
+      minutes: fc.integer({ min: 1, max: 30 }),
+    },
+    { requiredKeys: [] },
+  )
+  .filter(({ notes }) => notes !== '')
+
 function entryOf(kinds: Kinds): fc.Arbitrary<Draft> {
   const known = fc.constantFrom(...Object.keys(kinds)).chain(kind =>
     fc.record({
       kind: fc.constant(kind),
       beside: fc.boolean(),
       title: titles,
+      lecture,
       settings: (settingsOf[kind] ?? fc.constant({})).map(settings => ({
         ...kinds[kind]?.read(fieldsOf({}, '', [])),
         ...settings,
       })),
     }),
   )
-  const titled = known.map(({ title, ...entry }) => (title === '' ? entry : { ...entry, title }))
+  const titled = known.map(({ title, lecture: said, ...entry }) => ({
+    ...entry,
+    ...(title === '' ? {} : { title }),
+    ...said,
+  }))
   const unknown = foreign.map(raw => ({ kind: raw.kind, beside: false, settings: {}, asWritten: raw }))
   return fc.oneof({ arbitrary: titled, weight: 9 }, { arbitrary: unknown, weight: 1 })
 }
@@ -91,12 +107,21 @@ const plain = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value))
 
 /** Any book that these kinds can make, with sound values. */
 export function books(kinds: Kinds): fc.Arbitrary<Book> {
-  const page = fc.record({ title: titles, lead: titles, entries: fc.array(entryOf(kinds), { maxLength: 6 }) })
+  const page = fc
+    .record({ title: titles, lead: titles, lecture, entries: fc.array(entryOf(kinds), { maxLength: 6 }) })
+    .map(({ lecture: said, ...rest }) => ({ ...rest, ...said }))
   return fc
     .record({
       title: titles,
       scenario: scenarios.filter(scenario => scenarioProblems(plain(scenario)).length === 0),
+      // written in hundredths of a millimetre
+      adjuster: fc.constantFrom(
+        {},
+        ...[10, 125, 150, 400].map(hundredths => ({ adjuster: hundredths / 100 / 1000 })),
+      ),
       pages: fc.array(page, { minLength: 1, maxLength: 4 }),
     })
-    .map(({ pages, ...book }) => plain({ swardsink: 1 as const, ...book, pages: withIds(pages) }))
+    .map(({ pages, adjuster, ...book }) =>
+      plain({ swardsink: 1 as const, ...book, ...adjuster, pages: withIds(pages) }),
+    )
 }

@@ -9,6 +9,10 @@ export type Entry = {
   readonly beside: boolean
   /** A reader's own title, in place of the kind's. */
   readonly title?: string
+  /** For whoever teaches from it: told on the teacher's sheet, never on the page. */
+  readonly notes?: string
+  /** How long it takes in a lecture; absent: not planned. */
+  readonly minutes?: number
   readonly settings: object
   /** What a file says of a kind that is not known, or not here yet: kept, and written back as it stood. */
   readonly asWritten?: Readonly<Record<string, unknown>>
@@ -18,6 +22,10 @@ export type Page = {
   readonly title: string
   /** The page's one sentence. */
   readonly lead: string
+  /** For whoever teaches from it: told on the teacher's sheet, never on the page. */
+  readonly notes?: string
+  /** How long the whole of it takes in a lecture; absent: as long as its entries. */
+  readonly minutes?: number
   readonly entries: readonly Entry[]
 }
 
@@ -26,6 +34,8 @@ export type Book = {
   readonly swardsink: 1
   readonly title: string
   readonly scenario: Scenario
+  /** How far the adjuster of a roller moves it for a whole turn, m; absent: not known. */
+  readonly adjuster?: number
   readonly pages: readonly Page[]
 }
 

@@ -1,6 +1,6 @@
 import { type Problem, readScenario, type Scenario } from '@swardsink/model'
 import { BOOK_VERSION, type Book, type Entry, type Page, type ReadBook } from './book.ts'
-import { fieldsOf, isRecord, received } from './fields.ts'
+import { type Fields, fieldsOf, isRecord, received } from './fields.ts'
 import type { Kind, KindShelf, Kinds } from './kind.ts'
 import { mendJson } from './mendJson.ts'
 
@@ -20,11 +20,22 @@ function settingsOf(
   raw: Readonly<Record<string, unknown>>,
   q: { readonly kind: Kind; readonly path: string; readonly problems: Problem[] },
 ): object {
-  const { kind: _, id: __, beside: ___, title: ____, ...own } = raw
+  const own = Object.fromEntries(Object.entries(raw).filter(([name]) => !OF_EVERY_ENTRY.includes(name)))
   const fields = fieldsOf(own, q.path, q.problems)
   const settings = q.kind.read(fields)
   fields.rest()
   return settings
+}
+
+/** What any entry may say; the rest is its kind's. */
+const OF_EVERY_ENTRY = ['kind', 'id', 'beside', 'title', 'notes', 'minutes']
+
+/** What a lecture knows of a page or an entry. */
+function lectureOf(fields: Fields): Pick<Page, 'notes' | 'minutes'> {
+  const notes = fields.text('notes', '')
+  const minutes = fields.number('minutes', 0)
+  if (minutes < 0) fields.problem('minutes', 'a number of minutes, 0 or more')
+  return { ...(notes ? { notes } : {}), ...(minutes > 0 ? { minutes } : {}) }
 }
 
 const kindNamed = (kinds: Kinds, name: string): Kind | undefined =>
@@ -40,11 +51,12 @@ function readEntry(raw: unknown, path: string, { kinds, names, taken, problems }
   const fields = fieldsOf(raw, path, problems)
   const beside = fields.flag('beside', false)
   const title = fields.text('title', '')
+  const lecture = lectureOf(fields)
   const asked = fields.text('id', name)
   let id = asked
   for (let again = 2; taken.has(id); again++) id = `${asked}-${again}`
   taken.add(id)
-  const entry = { id, kind: name, beside, ...(title ? { title } : {}) }
+  const entry = { id, kind: name, beside, ...(title ? { title } : {}), ...lecture }
   const kind = kindNamed(kinds, name)
   if (!kind) return { ...entry, settings: {}, asWritten: raw }
   return { ...entry, settings: settingsOf(raw, { kind, path, problems }) }
@@ -59,6 +71,7 @@ function readPage(raw: unknown, path: string, reading: Reading): Page | null {
   const fields = fieldsOf(raw, path, problems)
   const title = fields.text('title', '')
   const lead = fields.text('lead', '')
+  const lecture = lectureOf(fields)
   const list = fields.raw('entries')
   fields.rest()
   if (!Array.isArray(list)) problems.push(problem(`${path}.entries`, 'a list of entries', list))
@@ -66,8 +79,10 @@ function readPage(raw: unknown, path: string, reading: Reading): Page | null {
     const read = readEntry(entry, `${path}.entries[${index}]`, reading)
     return read ? [read] : []
   })
-  return { title, lead, entries }
+  return { title, lead, ...lecture, entries }
 }
+
+const MM_A_METRE = 1000
 
 /** The kinds that the entries of these pages name, whatever else is wrong with them. */
 function kindsNamed(pages: readonly unknown[]): readonly string[] {
@@ -118,6 +133,9 @@ export async function readBook(
     problems.push(problem('swardsink', `the number ${BOOK_VERSION}`, version))
   const title = fields.text('title', present?.title ?? '')
   const scenario = (await readValues(fields.raw('scenario'), problems)) ?? present?.scenario
+  const adjuster_mm = fields.number('adjuster_mm', 0)
+  if (adjuster_mm < 0) fields.problem('adjuster_mm', 'a number of mm a turn, more than 0')
+  const adjuster = adjuster_mm > 0 ? { adjuster: adjuster_mm / MM_A_METRE } : {}
   const listed = fields.raw('pages')
   fields.rest()
   if (!Array.isArray(listed)) problems.push(problem('pages', 'a list of pages', listed))
@@ -132,7 +150,7 @@ export async function readBook(
   const shown = pages.length > 0 ? pages : lent
   // Neither values nor pages of its own: that would be the present book under another name.
   if (!scenario || !shown) return { book: null, problems }
-  return { book: { swardsink: BOOK_VERSION, title, scenario, pages: shown }, problems }
+  return { book: { swardsink: BOOK_VERSION, title, scenario, ...adjuster, pages: shown }, problems }
 }
 
 /** Fetches what these pages name, and says what could not be had. */

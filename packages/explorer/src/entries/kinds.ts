@@ -19,6 +19,7 @@ const onDemand = {
   turfs: async () => (await import('./turfs/kind.ts')).turfs,
   unitFromScales: async () => (await import('./unitFromScales/kind.ts')).unitFromScales,
   patch: async () => (await import('./patch/kind.ts')).patch,
+  readings: async () => (await import('./readings/kind.ts')).readings,
 } as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 
 /** Every kind of entry, without its looks. views.ts lists the same kinds with theirs. */
@@ -47,6 +48,7 @@ export type BookSpec = {
   readonly swardsink: 1
   readonly title: string
   readonly scenario: Readonly<Record<string, unknown>>
+  readonly adjuster_mm?: number
   readonly pages: readonly {
     readonly title: string
     readonly lead: string

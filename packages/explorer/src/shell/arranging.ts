@@ -11,6 +11,7 @@ import {
   type Kind,
   moveEntry,
   movePage,
+  type Page,
   placeOf,
   putBeside,
   takeOutEntry,
@@ -110,6 +111,10 @@ function arrangePage(desk: Desk, act: Act | 'add'): void {
 
 function write(desk: Desk, { what, text, id }: ReaderEvents['write']): void {
   const book = desk.book()
+  if (what === 'notes' || what === 'minutes') {
+    writeLecture(desk, { what, text, ...(id === undefined ? {} : { id }) })
+    return
+  }
   const gesture = `write ${what} ${id ?? ''}`
   if (what === 'book title') desk.change({ ...book, title: text }, gesture)
   else if (what === 'page title')
@@ -127,6 +132,25 @@ function write(desk: Desk, { what, text, id }: ReaderEvents['write']): void {
       withEntry(book, id, ({ title: _, ...entry }) => (text === '' ? entry : { ...entry, title: text })),
       gesture,
     )
+}
+
+/** What a teacher is told of the page that is shown, or of an entry. Minutes that are no number are none. */
+function writeLecture(desk: Desk, { what, text, id }: ReaderEvents['write']): void {
+  const book = desk.book()
+  const told = <Of extends Pick<Page, 'notes' | 'minutes'>>({ notes, minutes, ...rest }: Of) => {
+    const typed = Number(text.replace(',', '.'))
+    const next = {
+      notes: what === 'notes' ? text : (notes ?? ''),
+      minutes: what !== 'minutes' ? (minutes ?? 0) : typed > 0 && Number.isFinite(typed) ? typed : 0,
+    }
+    return {
+      ...rest,
+      ...(next.notes ? { notes: next.notes } : {}),
+      ...(next.minutes ? { minutes: next.minutes } : {}),
+    }
+  }
+  const changed = id === undefined ? withPage(book, desk.page(), told) : withEntry(book, id, told)
+  desk.change(changed, `write ${what} ${id ?? ''}`)
 }
 
 async function add(desk: Desk, name: string): Promise<void> {

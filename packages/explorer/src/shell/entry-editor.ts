@@ -6,6 +6,7 @@ import { sharedStyles } from '../look/index.ts'
 import type { ActWords } from './act-words.ts'
 import './act-words.ts'
 import { editorStyles } from './editorStyles.ts'
+import { lectureFields } from './lectureFields.ts'
 import { type Act, announceReader, type FocusOn } from './readerEvents.ts'
 
 /** What stands under an entry while its page is edited: its words, its title, and the kind's own fields. */
@@ -82,6 +83,7 @@ export class EntryEditor extends LitElement {
             ? html`<label class="tick"><input type="checkbox" .checked=${live(entry.beside)} @change=${this.placed}> ${said.beside}</label>`
             : nothing
         }
+        ${lectureFields(this, { of: entry, id: entry.id, reader: editing.reader })}
         ${!entry.asWritten && view?.edit ? html`<div class="own">${view.edit(editing)}</div>` : nothing}
       </div>
     </div>`

@@ -1,4 +1,4 @@
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
 import type { Book, Page } from '../book/index.ts'
 import { wordStyles } from '../controls/index.ts'
@@ -7,6 +7,7 @@ import type { Reader } from '../words/index.ts'
 import type { ActWords } from './act-words.ts'
 import './act-words.ts'
 import { editorStyles } from './editorStyles.ts'
+import { lectureFields } from './lectureFields.ts'
 import { type Act, announceReader, type ReaderEvents } from './readerEvents.ts'
 
 /** At the head of a page that is edited: its title and sentence, the book's title, and what can be done with the page. */
@@ -90,6 +91,7 @@ export class PageEditor extends LitElement {
             @change=${() => announceReader(this, 'written')}
           ></textarea>
         </label>
+        ${page ? lectureFields(this, { of: page, reader }) : nothing}
       </div>
     </section>`
   }

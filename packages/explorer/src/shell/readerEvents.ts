@@ -23,7 +23,7 @@ export type ReaderEvents = {
   add: { readonly kind: string }
   /** Titles and sentences of the book, a page or an entry. */
   write: {
-    readonly what: 'book title' | 'page title' | 'lead' | 'entry title'
+    readonly what: 'book title' | 'page title' | 'lead' | 'entry title' | 'notes' | 'minutes'
     readonly text: string
     readonly id?: string
   }
