@@ -1,7 +1,6 @@
-import type { Curve } from '../turf/index.ts'
+import type { Curve, UnderArc } from '../turf/index.ts'
 import type { ArcShape } from './arc.ts'
-import { arcNodes } from './arcNodes.ts'
-import { type UnderArc, underArcByPressure, underArcInPieces } from './underArc.ts'
+import { underArcByDepth, underArcByPressure } from './underArc.ts'
 
 /** One side of the contact of a smooth roller, per length of roller. */
 export type Side = {
@@ -20,7 +19,7 @@ const MOST_TURNS = 60
 /** A rebound this small carries nothing a double could tell, and its root would underflow. */
 const NO_REBOUND = 1e-30
 const CLOSE = 4 * Number.EPSILON
-const pieces: UnderArc = { load: 0, slope: 0 }
+const under: UnderArc = { load: 0, slope: 0 }
 
 /**
  * Sinkage at which turf that carries shear leaves the arc tangentially.
@@ -74,7 +73,8 @@ export const trailingOnParabola = (leading: Side, rebound: number): Side => {
   }
 }
 
-function inPieces(
+/** ∫₀ᵇ p dx and its slope: in closed form where there is one, else by a rule in the variable that suits the law. */
+function underArc(
   curve: Curve,
   R: number,
   arc: ArcShape,
@@ -83,45 +83,11 @@ function inPieces(
   reach: number,
   leaving: number,
 ): UnderArc {
-  if (curve.pressureBreaks) underArcByPressure(curve, arc, R, rebound, sinkage, reach, leaving, pieces)
-  else underArcInPieces(curve, arc, R, rebound, sinkage, reach, leaving > 0, pieces)
-  return pieces
-}
-
-/** As underArcInPieces, for a law smooth all along. */
-function ofOnePiece(
-  curve: Curve,
-  R: number,
-  arc: ArcShape,
-  rebound: number,
-  sinkage: number,
-  reach: number,
-  spreads: boolean,
-): UnderArc {
-  const closed =
-    arc.name === 'parabola' ? (curve.underParabola?.(sinkage, reach, R) ?? Number.NaN) : Number.NaN
-  const { places, weights } = arcNodes(sinkage / curve.pole)
-  const isClosed = !Number.isNaN(closed)
-  let carried = 0
-  let stiff = 0
-  for (let i = 0; i < places.length; i++) {
-    const height = arc.height(reach * places[i]!, R)
-    const depth = sinkage - height / rebound
-    if (depth <= 0) continue
-    const weight = weights[i]!
-    if (spreads) {
-      stiff += weight * curve.slope(depth)
-      if (!isClosed) carried += weight * curve.pressure(depth)
-    } else {
-      // p′ may be singular at the end of the arc: the integral is taken by parts
-      const pressure = curve.pressure(depth)
-      carried += weight * pressure
-      stiff += weight * (pressure * arc.stretch(height, R) + depth * curve.slope(depth))
-    }
-  }
-  pieces.load = isClosed ? closed : carried * reach
-  pieces.slope = spreads ? stiff * reach : (stiff * reach) / sinkage
-  return pieces
+  if (arc.name === 'parabola' && rebound === 1 && curve.underParabola?.(sinkage, reach, R, under))
+    return under
+  if (curve.pressureBreaks) underArcByPressure(curve, arc, R, rebound, sinkage, reach, leaving, under)
+  else underArcByDepth(curve, arc, R, rebound, sinkage, reach, leaving > 0, under)
+  return under
 }
 
 /**
@@ -150,11 +116,8 @@ export function smoothSide(
   const edgeSlope = spreads ? Math.sqrt((2 * rebound * curve.work(leaving)) / G) : 0
   const reach = spreads ? arc.reachOfSlope(edgeSlope, R) : arc.reach(rebound * sinkage, R)
 
-  const under =
-    curve.pressureBreaks || curve.breaks
-      ? inPieces(curve, radius, arc, rebound, sinkage, reach, leaving)
-      : ofOnePiece(curve, radius, arc, rebound, sinkage, reach, spreads)
-  if (!spreads) return { load: under.load, slope: under.slope, reach, edgeForce: 0 }
+  const { load, slope } = underArc(curve, R, arc, rebound, sinkage, reach, leaving)
+  if (!spreads) return { load, slope, reach, edgeForce: 0 }
 
   const pressure = curve.pressure(leaving)
   const steepening = steepeningOf(arc, edgeSlope * edgeSlope)
@@ -162,8 +125,8 @@ export function smoothSide(
   const reachGain = (R / steepening) * slopeGain
   const leavingGain = 1 / (1 + (R * pressure) / (G * steepening))
   return {
-    load: under.load + G * edgeSlope,
-    slope: under.slope + (pressure * reachGain + G * slopeGain) * leavingGain,
+    load: load + G * edgeSlope,
+    slope: slope + (pressure * reachGain + G * slopeGain) * leavingGain,
     reach,
     edgeForce: G * edgeSlope,
   }

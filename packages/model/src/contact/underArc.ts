@@ -1,10 +1,7 @@
 import { gaussLegendre } from '../numerics/index.ts'
-import type { Curve } from '../turf/index.ts'
+import type { Curve, UnderArc } from '../turf/index.ts'
 import type { ArcShape } from './arc.ts'
 import { type ArcNodes, arcNodes } from './arcNodes.ts'
-
-/** ∫₀ᵇ p dx and d/dz₀ of it at a fixed end of the arc, for a law that is not of one piece. */
-export type UnderArc = { load: number; slope: number }
 
 /** Between two breaks a law is smooth: the graded rule is only needed where pressure vanishes. */
 const { nodes, weights } = gaussLegendre(12)
@@ -16,10 +13,10 @@ const pressures = new Float64Array(MOST_NODES)
 const slopes = new Float64Array(MOST_NODES)
 
 /**
- * Under an arc in pieces, split where the law has a break; `out.slope` is the whole slope without spread (by parts,
+ * Under an arc by depth, split where the law has a break; `out.slope` is the whole slope without spread (by parts,
  * for p′ may be singular at the end of the arc) and ∫ p′ dx with it.
  */
-export function underArcInPieces(
+export function underArcByDepth(
   curve: Curve,
   arc: ArcShape,
   radius: number,

@@ -7,8 +7,14 @@ export const REFERENCE_PRESSURE: Pascals = 10e3
 /** How far into a locking law the model goes before it says "bottomed out", as a part of the locking depth. */
 export const LOCKING_LIMIT = 0.99
 
-/** ∫₀ˣ p(z₀ − t²/2R) dt for positive x up to √(2R z₀). */
-export type UnderParabola = (sinkage: number, reach: number, radius: number) => number
+/** ∫₀ᵇ p dx under an arc, and how it grows with z₀ at a fixed b; at the end of the whole arc p = 0, so there at any b. */
+export type UnderArc = { load: number; slope: number }
+
+/**
+ * ∫₀ᵇ p(z₀ − x²/2R) dx for positive b up to √(2R z₀) into `out`; false where this law has no closed form for that b.
+ * In place: the innermost call of a press.
+ */
+export type UnderParabola = (sinkage: number, reach: number, radius: number, out: UnderArc) => boolean
 
 /** A law with its numbers put in. Positional numbers: these run inside every kernel. */
 export type Curve = {

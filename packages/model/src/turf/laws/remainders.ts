@@ -20,3 +20,19 @@ export function entropyRemainder(x: number): number {
     (1 / 2 + x * (1 / 6 + x * (1 / 12 + x * (1 / 20 + x * (1 / 30 + x * (1 / 42 + x * (1 / 56 + x / 72)))))))
   )
 }
+
+/** Terms of the series below: while y² is small eight leave less than 1e-15. */
+const SMALL_SQUARE = 0.02
+
+/** 1 − (atan y)/y from y² = y²/3 − y⁴/5 + y⁶/7 − …, without cancellation near zero. */
+export function atanLoss(square: number): number {
+  if (square > SMALL_SQUARE) {
+    const y = Math.sqrt(square)
+    return 1 - Math.atan(y) / y
+  }
+  const x = square
+  return (
+    x *
+    (1 / 3 - x * (1 / 5 - x * (1 / 7 - x * (1 / 9 - x * (1 / 11 - x * (1 / 13 - x * (1 / 15 - x / 17)))))))
+  )
+}

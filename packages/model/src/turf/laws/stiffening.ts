@@ -1,7 +1,7 @@
 import type { Metres } from '../../quantities/index.ts'
 import { type LawKind, LOCKING_LIMIT, REFERENCE_PRESSURE } from './lawKind.ts'
-import { CLOSED_FROM, lockingLaw } from './locking.ts'
-import { logRemainder } from './remainders.ts'
+import { lockingLaw } from './locking.ts'
+import { atanLoss, logRemainder } from './remainders.ts'
 
 export type StiffeningLaw = {
   readonly kind: 'stiffening'
@@ -13,7 +13,8 @@ export type StiffeningLaw = {
  * Stiffening towards a depth at which the turf locks.
  *
  *   p = k z/(1 − z/H),  k = p_r (1 − s/H)/s
- *   ∫₀ᵃ p dx = k H [√(2RH) q⁻¹ atan(a/(√(2RH) q)) − a],  q = √(1 − z₀/H)
+ *   ∫₀ᵃ p dx = k H a [(atan y)/y − q²]/q²,  q² = 1 − z₀/H,  y = a/(√(2RH) q)
+ *   its slope  k a [(atan y)/y + q²/(1 − z_a/H)]/2q⁴
  *
  * Holds   s < H; bottomed out beyond 0.99 H
  * Source  hyperbolic closure: Kondner 1963; Bandis, Lumsden, Barton 1983 (both from memory); arc integral derived.
@@ -36,10 +37,13 @@ export const stiffening: LawKind<StiffeningLaw> = {
       sinkage: p => p / (k + p / H),
       pole: H,
       limit: LOCKING_LIMIT * H,
-      underParabola: (z, a, R) => {
-        if (z < CLOSED_FROM * H) return Number.NaN
-        const width = Math.sqrt(2 * R * H * (1 - z / H))
-        return k * H * (((2 * R * H) / width) * Math.atan(a / width) - a)
+      underParabola: (z, a, R, out) => {
+        const rest = 1 - z / H
+        const rise = (a * a) / (2 * R * H)
+        const loss = atanLoss(rise / rest)
+        out.load = (k * H * a * (z / H - loss)) / rest
+        out.slope = (k * a * ((1 - loss) / rest + 1 / (rest + rise))) / (2 * rest)
+        return true
       },
     }
   },
