@@ -38,13 +38,15 @@ function drawField(spec: PatchSpec, { ladder, bands }: PatchField, layout: Patch
       true,
     )
   const contact = outlineOf(spec, layout)
+  // Bands close along the frame: the cover takes the outer half of their lines as well.
+  const cover = `M${px(left - 3)} ${px(top - 3)}H${px(right + 3)}V${px(foot + 3)}H${px(left - 3)}Z`
   return svg`<path class="sink-${ladder.base}" d=${contact} />
     ${bands.map(({ rung, area }) => svg`<path class="sink-${rung.above}" d=${area.map(inside).join('')} />`)}
     ${bands.map(({ rung, area }) => {
       const ink = Math.min(rung.above, rung.below) < FIRST_DEEP_CONTOUR ? 'on-pale' : 'on-deep'
       return svg`<path class=${ink} d=${area.map(inside).join('')} />`
     })}
-    <path class="solid" fill-rule="evenodd" d=${box + contact} /><path class="outline" d=${contact} /><path class="axis" d=${box} />`
+    <path class="solid" fill-rule="evenodd" d=${cover + contact} /><path class="outline" d=${contact} /><path class="axis" d=${box} />`
 }
 
 /** The whole outline of contact from its quarter; of a smooth roller the part that is drawn. */
@@ -144,18 +146,16 @@ function drawSizes({ grooves }: PatchSpec, layout: PatchLayout, frame: Frame<Pat
     text: words.length(format(2 * end, 'length')),
     size,
   })
+  const shown = along.label.x < 0 ? { ...along, label: { ...along.label, x: along.to + 20 } } : along
   const ends = [-end, end].map(place => `M${px(x(place))} ${px(foot + 4)}V${px(length + 5)}`).join('')
-  const below = svg`<path class="hair" d=${ends} />${drawLevelDimension(along)}`
+  const below = svg`<path class="hair" d=${ends} />${drawLevelDimension(shown)}`
   if (!grooves) return below
   const upright = (at: number, from: number, to: number, text: string, baseline: number) =>
-    svg`<path class="hair" d=${`M${px(right + 4)} ${px(from)}H${px(at + 5)}M${px(right + 4)} ${px(to)}H${px(at + 5)}`} />${uprightDimension({ x: at, from, to })}<text x=${px(at + 8)} y=${px(baseline)}>${text}</text>`
+    svg`<path class="hair" d=${`M${px(right + 4)} ${px(from)}H${px(at + 5)}M${px(right + 4)} ${px(to)}H${px(at + 5)}`} />${uprightDimension({ x: at, from, to })}<text class="on-paper" x=${px(at + 8)} y=${px(baseline)}>${text}</text>`
   const land = [y(-grooves.land / 2), y(grooves.land / 2)] as const
   const middle = (land[0] + land[1]) / 2 + size * 0.36
-  return svg`${below}${upright(right + 14, land[0], land[1], words.landWidth(format(grooves.land, 'land', { unit: false })), middle)}${upright(
-    right + 14 + (frame.width - right > 90 ? 22 : 12),
-    top,
-    foot,
-    words.pitch(format(grooves.pitch, 'pitch', { unit: false })),
-    foot - 6,
-  )}`
+  const widest = frame.width - right > 90
+  const pitch = words.pitch(format(grooves.pitch, 'pitch', { unit: false }))
+  const wide = words.landWidth(format(grooves.land, 'land', { unit: false }))
+  return svg`${below}${upright(right + (widest ? 36 : 26), top, foot, pitch, foot - 6)}${upright(right + 14, land[0], land[1], wide, middle)}`
 }

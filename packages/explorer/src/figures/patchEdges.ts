@@ -24,7 +24,9 @@ export function drawEdgeForce(
   const { x, y, foot, half, left, right } = layout
   const size = textSize(frame)
   const edge = y(grooves.land / 2)
-  const reach = Math.min(FURTHEST, (foot - edge) * REACH)
+  // Where the floor is touched, what is pressed there is left clear.
+  const floor = y(Math.min(grooves.pitch / 2, ...quarter.outline.floor.map(({ across }) => across)))
+  const reach = Math.min(FURTHEST, (foot - edge) * REACH, Math.max(2, floor - edge - 4))
   const forceAt = (place: number): number => {
     const next = along.findIndex(at => at >= Math.abs(place))
     if (next <= 0) return next === 0 ? (force[0] ?? 0) : 0
@@ -50,6 +52,7 @@ export function drawEdgeForce(
   const baseline = edge + reach + size + 3
   const label =
     baseline < foot - 3 &&
+    quarter.outline.floor.length === 0 &&
     needs < right - left &&
     svg`<text class="on-paper" x=${px(at)} y=${px(baseline)} text-anchor="middle">${text}</text>`
   return svg`<path class="hair" d=${uprights} /><path class="thin" d=${pathOf(profile)} />${label || undefined}`

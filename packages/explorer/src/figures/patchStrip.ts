@@ -10,6 +10,8 @@ import { linearTicksOf } from './ticks.ts'
 
 /** From the axis of depths to its numbers. */
 const GAP = 12
+/** How far the roller is drawn over the ground, px; the title stands above that. */
+const ROOF = 18
 
 /** Depth of the turf along the ground, under the land and in mid-groove, and the roller over it. */
 export function drawPatchStrip(spec: PatchSpec, layout: PatchLayout, frame: Frame<PatchWords>): Mark {
@@ -44,7 +46,7 @@ function surfaceOf({ quarter }: PatchSpec, { x, down, half }: PatchLayout, acros
 
 /** The roller, as far up as there is room over the ground. */
 function arcOf({ diameter, sinkage }: PatchSpec, { x, down, half, ground }: PatchLayout): string {
-  const ceiling = ground - 22
+  const ceiling = ground - ROOF
   const radius = diameter / 2
   const steps = 80
   const points = Array.from({ length: 2 * steps + 1 }, (_, i) => {
@@ -75,7 +77,7 @@ function drawAxes({ sinkage }: PatchSpec, layout: PatchLayout, frame: Frame<Patc
   return svg`<path class="axis" d=${`M${px(left)} ${px(ground)}V${px(bottom)}H${px(right)}`} />
     ${axisLeft({ ticks: depths.map(({ value, text }) => ({ at: down(value), text })), x: left, gap: GAP, size })}
     ${axisBelow({ ticks: along.map(({ value, text }) => ({ at: x(value), text })), y: bottom, gap: GAP, size })}
-    ${title(words.depth(timesText(layout.times, frame)), { x: 0, y: ground - 12 })}
+    ${title(words.depth(timesText(layout.times, frame)), { x: 0, y: ground - ROOF - 6 })}
     ${title(words.along, { x: Math.max(right, textWidth(words.along, size)), y: bottom + GAP + size * 0.8 + line + 4 }, 'end')}`
 }
 

@@ -11,6 +11,7 @@ import {
 import { curveFigures } from './curveFigures.ts'
 import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
+import { patchFigures } from './patchFigures.ts'
 import { rackFigures } from './rackFigures.ts'
 import { sectionFigures } from './sectionFigures.ts'
 import { slidingFigures } from './slidingFigures.ts'
@@ -37,6 +38,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   section: sectionFigures,
   curves: curveFigures,
   headland: slidingFigures,
+  patch: patchFigures,
   small: smallFigures,
 }
 
