@@ -1,4 +1,5 @@
 export { type Announcement, type Announcements, announce, listen } from './announce.ts'
+export { fileName, handOver } from './handOver.ts'
 export { paleStyles } from './paleStyles.ts'
 export { printed, stepped } from './stepping.ts'
 export { watchWidth } from './watchWidth.ts'

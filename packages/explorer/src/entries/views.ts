@@ -18,6 +18,7 @@ const onDemand = {
   turfs: async () => (await import('./turfs/view.ts')).turfsView,
   unitFromScales: async () => (await import('./unitFromScales/view.ts')).unitFromScalesView,
   patch: async () => (await import('./patch/view.ts')).patchView,
+  readings: async () => (await import('./readings/view.ts')).readingsView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 
 /** The looks of every kind of entry that kinds.ts lists. */

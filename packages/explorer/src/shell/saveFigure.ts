@@ -1,5 +1,5 @@
-import type { Table } from '../entries/view.ts'
 import { fileName, handOver } from '../controls/index.ts'
+import type { Table } from '../entries/view.ts'
 import { type Picture, standaloneFigure } from './standaloneFigure.ts'
 import { tableText } from './tableText.ts'
 

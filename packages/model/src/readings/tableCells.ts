@@ -11,6 +11,10 @@ export type TableCells = {
   readonly comments: readonly string[]
 }
 
+/** A comment, without the empty cells that a spreadsheet adds; and one that it has put in quotes. */
+const COMMENT = /^#\s*(.*?)[\s,;]*$/
+const PADDED = /^\s*"?\s*#\s*([^"]*?)\s*"?[\s,;]*$/
+
 /**
  * Cuts a table into its cells, for who wants to change some before they are read (readTable).
  *
@@ -25,6 +29,6 @@ export function tableCells(text: string): TableCells {
     rows: tokensOf(plain, delimiter).lines.map(({ cells }) =>
       cells.map(cell => cell.replace(/\s+/g, ' ').trim()),
     ),
-    comments: plain.split('\n').flatMap(line => /^\s*"?#\s*(.*?)["\s,;]*$/.exec(line)?.[1] ?? []),
+    comments: plain.split('\n').flatMap(line => (COMMENT.exec(line) ?? PADDED.exec(line))?.[1] ?? []),
   }
 }

@@ -23,6 +23,7 @@ import { page } from './page.ts'
 import { patch, patchFigure, patchWorkings } from './patch.ts'
 import { presentCase } from './presentCase.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
+import { readings } from './readings.ts'
 import { rollers, rollersWorkings } from './rollers.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
 import { setting } from './setting.ts'
@@ -67,6 +68,7 @@ export const english = {
   curves,
   section,
   text,
+  readings,
   units,
   presentCase,
   unitFromScales,
