@@ -189,7 +189,7 @@ export function openFlow(q: {
     const last = records.get(entry.id)
     if (last?.key === key) {
       // Equal input, equal answer: it holds for the values that now stand as well.
-      if (!last.state.stale && last.state.resultFor !== null)
+      if (!last.state.stale && last.state.resultFor !== null && last.state.resultFor !== scenario)
         records.set(entry.id, { ...last, state: { ...last.state, resultFor: scenario } })
       return
     }
