@@ -52,6 +52,8 @@ export class TableEditor extends LitElement {
   declare said: string
   private focused = false
   private drawing = false
+  /** The focus went while rows were drawn. */
+  private lost = false
   private startColumn = 0
   private room = 0
   private rest: ReturnType<typeof setTimeout> | undefined
@@ -92,14 +94,12 @@ export class TableEditor extends LitElement {
     const field = this.focused ? this.fieldAt(this.at) : null
     const [start, end] = [field?.selectionStart ?? null, field?.selectionEnd ?? null]
     this.drawing = true
+    this.lost = false
     super.update(changed)
     this.drawing = false
-    const root = this.renderRoot
-    if (!field?.isConnected || !(root instanceof ShadowRoot) || root.activeElement === field) return
-    if (this.wanted === null && field === this.fieldAt(this.at)) {
-      field.focus({ preventScroll: true })
-      field.setSelectionRange(start, end)
-    }
+    if (!this.lost || !field?.isConnected) return
+    field.focus({ preventScroll: true })
+    field.setSelectionRange(start, end)
   }
 
   override updated(): void {
@@ -287,7 +287,10 @@ export class TableEditor extends LitElement {
   }
 
   private blurred(): void {
-    if (this.drawing) return
+    if (this.drawing) {
+      this.lost = true
+      return
+    }
     this.focused = false
     this.takeTyped()
   }

@@ -169,6 +169,8 @@ export class SwardPage extends LitElement {
     const { page, index, count, reader } = this
     const rows = rowsOf(page.entries)
     const { page: said } = reader.words
+    // said once a page, with the first entry that invites work on a unit
+    const workedOn = rows.find(row => row.some(entry => this.views[entry.kind]?.handsOn))
     let number = 0
     const numbered = new Map(
       page.entries.map(entry => {
@@ -185,7 +187,7 @@ export class SwardPage extends LitElement {
       ${repeat(
         rows,
         ([entry]) => entry.id,
-        (row, at) => this.row(row, at === 0, numbered),
+        (row, at) => html`${this.row(row, at === 0, numbered)}${row === workedOn ? this.safety() : nothing}`,
       )}
     `
   }
@@ -193,7 +195,6 @@ export class SwardPage extends LitElement {
   private row(row: Row, lead: boolean, numbered: ReadonlyMap<string, string>) {
     const [main, ...beside] = row
     const shape = beside.length === 0 ? 'whole' : main.kind === 'setting' ? 'even' : 'figure'
-    const handsOn = row.some(entry => this.views[entry.kind]?.handsOn)
     return html`<div class="row ${shape} ${lead ? 'lead' : ''}">
         ${repeat(
           row,
@@ -205,8 +206,7 @@ export class SwardPage extends LitElement {
               number: numbered.get(entry.id) ?? '',
             }),
         )}
-      </div>
-      ${handsOn ? this.safety() : nothing}`
+      </div>`
   }
 
   private safety() {

@@ -13,6 +13,7 @@ import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { patchFigures } from './patchFigures.ts'
 import { rackFigures } from './rackFigures.ts'
+import { scenarioFigures } from './scenarioFigures.ts'
 import { sectionFigures } from './sectionFigures.ts'
 import { slidingFigures } from './slidingFigures.ts'
 
@@ -40,6 +41,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   headland: slidingFigures,
   patch: patchFigures,
   small: smallFigures,
+  scenario: scenarioFigures,
 }
 
 document.documentElement.dataset.theme = theme
