@@ -27,13 +27,26 @@ export function decimalsOf(shown: readonly number[]): number {
   return decimals
 }
 
+/** Making a formatter costs more than a hundred numbers it writes. */
+const formatters = new Map<string, Intl.NumberFormat>()
+
+function formatterOf(locale: string, decimals: number): Intl.NumberFormat {
+  const key = `${locale} ${decimals}`
+  let known = formatters.get(key)
+  if (!known) {
+    known = new Intl.NumberFormat(locale, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+    })
+    formatters.set(key, known)
+  }
+  return known
+}
+
 /** A round number as it stands on an axis: display units already, no unit behind it. */
 export function roundNumber(shown: number, decimals: number, reader: Pick<Frame<unknown>, 'locale'>): string {
-  const text = new Intl.NumberFormat(reader.locale ?? 'en', {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-    useGrouping: false,
-  }).format(Math.abs(shown))
+  const text = formatterOf(reader.locale ?? 'en', decimals).format(Math.abs(shown))
   return shown < 0 ? MINUS + text : text
 }
 
