@@ -2,7 +2,7 @@ import type { Caution, Metres, Pascals } from '../quantities/index.ts'
 import { type GroovedSurface, isGrooved, type Roller } from '../roller/index.ts'
 import { curveOf, shearOf, spreadAt, type Turf } from '../turf/index.ts'
 import type { Condition } from './condition.ts'
-import type { Pressing } from './rollerOnTurf.ts'
+import type { Pressing } from './wholeRoller.ts'
 
 /** Limits beyond which a result is marked (docs/physics.md §3 and §5). */
 const DEEP = 0.1

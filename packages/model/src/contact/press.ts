@@ -26,7 +26,8 @@ import { type Condition, conditionProblems } from './condition.ts'
 import { contactCautions } from './contactCautions.ts'
 import { meanMatWork } from './hangingMat.ts'
 import { quickAccuracy } from './quickGroove.ts'
-import { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
+import { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
+import type { Pressing } from './wholeRoller.ts'
 
 export type ContactQuestion = {
   readonly roller: Roller
@@ -131,6 +132,7 @@ export function findPressing<Found extends Pressing = Pressing>(
   load: Newtons,
   where = 'roller',
   on: RollerOnTurf<Found> = rollerOnTurf(question) as RollerOnTurf<Found>,
+  tolerance = BALANCED,
 ): Found | BottomedOut | NotConverged {
   const { from = 0, limit: deepest } = on
   let pressing: Found | undefined
@@ -141,7 +143,7 @@ export function findPressing<Found extends Pressing = Pressing>(
       return { value: Math.log(pressing.load / load), slope: (pressing.stiffness * by) / pressing.load }
     },
     start: Math.log(Math.min(firstGuess(question, load), (deepest - from) / 2)),
-    tolerance: BALANCED,
+    tolerance,
     ...(Number.isFinite(deepest) ? { high: Math.log(deepest - from) } : {}),
   })
   if (root.outcome === 'converged' && pressing) return pressing

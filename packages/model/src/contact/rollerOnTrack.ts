@@ -4,11 +4,11 @@ import { curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { type Arc, arcOf } from './arc.ts'
 import { type ContactQuestion, describePressing, type PressedSettled, workSpent } from './press.ts'
 import { quickGroove } from './quickGroove.ts'
-import { type Pressing, type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
+import { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
 import { type GrooveKinks, grooveKinks } from './stripIntegral.ts'
 import { backOf, type Track, trackCurve } from './trackCurve.ts'
-import { freeEnd, wholeRoller } from './wholeRoller.ts'
+import { freeEnd, type Pressing, wholeRoller } from './wholeRoller.ts'
 
 /** A roller pressed into a track; sinkage, and the mat under its grooves, below the undisturbed surface. */
 export type TrackPressing = Pressing & {
@@ -123,17 +123,18 @@ export function rollerOnTrack({ roller, turf, track, arc: arcName = 'parabola' }
     // the free ends as on fresh turf at z_e
     const fromFresh = freeEnd(curve, shear, equivalent)
     const end = { reach: fromFresh.reach, slope: byDepth * fromFresh.slope }
-    const told = { sinkage, equivalent, work, lost: Math.max(0, 1 - (rebound * freshWork) / work) }
-    if (!isGrooved(surface) || !kinks) return { ...told, ...wholeRoller({ roller, leading, trailing, end }) }
+    const told = { equivalent, work, lost: Math.max(0, 1 - (rebound * freshWork) / work) }
+    if (!isGrooved(surface) || !kinks)
+      return { ...wholeRoller({ sinkage, roller, leading, trailing, end }), ...told }
     const springs = shear > 0 ? leadingSide(depth, 0) : leading
     const grooves = quickGroove(again, shear, radius, shape, surface, kinks, depth, {
       spreading: leading,
       springs,
     })
     return {
+      ...wholeRoller({ sinkage, roller, leading, trailing, end, grooves }),
       ...told,
       grooves: { ...grooves, lowest: { ...grooves.lowest, lowest: grooves.lowest.lowest + from } },
-      ...wholeRoller({ roller, leading, trailing, end, grooves }),
     }
   }
   return {

@@ -2,28 +2,10 @@ import { isGrooved, type Roller } from '../roller/index.ts'
 import { curveOf, shearOf, type Turf } from '../turf/index.ts'
 import { type Arc, arcOf } from './arc.ts'
 import type { Condition } from './condition.ts'
-import { type QuickGroove, quickGroove } from './quickGroove.ts'
-import { type Side, smoothSide, trailingOnParabola } from './smoothSide.ts'
+import { quickGroove } from './quickGroove.ts'
+import { smoothSide, trailingOnParabola } from './smoothSide.ts'
 import { grooveKinks } from './stripIntegral.ts'
-import { freeEnd, wholeRoller } from './wholeRoller.ts'
-
-/** A roller pressed to one sinkage. */
-export type Pressing = {
-  readonly sinkage: number
-  /** Per length, free ends left out, N/m. */
-  readonly lineLoad: number
-  /** Load of the whole roller, free ends included, N. */
-  readonly load: number
-  /** d load/d sinkage, N/m. */
-  readonly stiffness: number
-  readonly leading: Side
-  readonly trailing: Side
-  /** Line load of the smooth roller at the same sinkage, N/m. */
-  readonly smoothLineLoad: number
-  /** How far each free end carries beyond the face, m. */
-  readonly beyondEnd: number
-  readonly grooves?: QuickGroove
-}
+import { freeEnd, type Pressing, wholeRoller } from './wholeRoller.ts'
 
 /** One roller on one turf, its constants worked out once. */
 export type RollerOnTurf<Pressed extends Pressing = Pressing> = {
@@ -73,13 +55,13 @@ export function rollerOnTurf({ roller, turf, condition, arc: arcName = 'parabola
           ? trailingOnParabola(leading, rebound)
           : side(sinkage, rebound)
     const end = freeEnd(curve, shear, sinkage)
-    if (!isGrooved(surface) || !kinks) return { sinkage, ...wholeRoller({ roller, leading, trailing, end }) }
+    if (!isGrooved(surface) || !kinks) return wholeRoller({ sinkage, roller, leading, trailing, end })
     const springs = shear > 0 ? side(sinkage, 1, 0) : leading
     const grooves = quickGroove(curve, shear, radius, arc, surface, kinks, sinkage, {
       spreading: leading,
       springs,
     })
-    return { sinkage, grooves, ...wholeRoller({ roller, leading, trailing, end, grooves }) }
+    return wholeRoller({ sinkage, roller, leading, trailing, end, grooves })
   }
   return {
     limit: Math.min(curve.limit, arc.tallest * radius * UNDER_AXIS),

@@ -1,6 +1,25 @@
 import { isGrooved, type Roller } from '../roller/index.ts'
 import type { Curve } from '../turf/index.ts'
+import type { QuickGroove } from './quickGroove.ts'
 import type { Side } from './smoothSide.ts'
+
+/** A roller pressed to one sinkage. */
+export type Pressing = {
+  readonly sinkage: number
+  /** Per length, free ends left out, N/m. */
+  readonly lineLoad: number
+  /** Load of the whole roller, free ends included, N. */
+  readonly load: number
+  /** d load/d sinkage, N/m. */
+  readonly stiffness: number
+  readonly leading: Side
+  readonly trailing: Side
+  /** Line load of the smooth roller at the same sinkage, N/m. */
+  readonly smoothLineLoad: number
+  /** How far each free end carries beyond the face, m. */
+  readonly beyondEnd: number
+  readonly grooves?: QuickGroove
+}
 
 /** How far a free end carries beyond the face, m, and how that grows with sinkage. */
 export type FreeEnd = { readonly reach: number; readonly slope: number }
@@ -21,12 +40,13 @@ export function freeEnd(curve: Curve, shear: number, sinkage: number): FreeEnd {
 }
 
 type Part = {
+  readonly sinkage: number
   readonly roller: Roller
   readonly leading: Side
   readonly trailing: Side
   readonly end: FreeEnd
-  /** Both sides, standing, between the lands; absent for a smooth roller. */
-  readonly grooves?: { readonly load: number; readonly slope: number }
+  /** Between the lands, standing; absent for a smooth roller. */
+  readonly grooves?: QuickGroove
 }
 
 /**
@@ -39,14 +59,24 @@ type Part = {
  * Units   [N/m], [N], dW/dz [N/m]
  * Source  derived (docs/physics.md §3.2, §3.3)
  */
-export function wholeRoller({ roller: { surface, length }, leading, trailing, end, grooves }: Part) {
+export function wholeRoller({ sinkage, roller, leading, trailing, end, grooves }: Part): Pressing {
+  const { surface, length } = roller
   const smooth = leading.load + trailing.load
   const smoothSlope = leading.slope + trailing.slope
   const beyond = 2 * smooth * end.slope
-  const sides = { leading, trailing, smoothLineLoad: smooth, beyondEnd: end.reach }
+  // written out, not spread: this runs at every step of every search
   if (!isGrooved(surface) || !grooves) {
     const whole = length + 2 * end.reach
-    return { ...sides, lineLoad: smooth, load: smooth * whole, stiffness: smoothSlope * whole + beyond }
+    return {
+      sinkage,
+      lineLoad: smooth,
+      load: smooth * whole,
+      stiffness: smoothSlope * whole + beyond,
+      leading,
+      trailing,
+      smoothLineLoad: smooth,
+      beyondEnd: end.reach,
+    }
   }
   const rolling = smooth / (2 * leading.load)
   const rollingSlope = (smoothSlope - 2 * rolling * leading.slope) / (2 * leading.load)
@@ -54,9 +84,14 @@ export function wholeRoller({ roller: { surface, length }, leading, trailing, en
   const lineSlope = rolling * grooves.slope + rollingSlope * grooves.load
   const ends = surface.land + 2 * end.reach
   return {
-    ...sides,
+    sinkage,
     lineLoad: line,
     load: line * (length - surface.land) + smooth * ends,
     stiffness: lineSlope * (length - surface.land) + smoothSlope * ends + beyond,
+    leading,
+    trailing,
+    smoothLineLoad: smooth,
+    beyondEnd: end.reach,
+    grooves,
   }
 }

@@ -17,12 +17,7 @@ export type Action = {
   readonly right: Newtons
 }
 
-type Placed = {
-  readonly name: string
-  readonly at: Metres
-  readonly height?: Metres
-  readonly offset?: Metres
-}
+type Placed = { readonly name: string; readonly at: Metres; readonly height: Metres; readonly offset: Metres }
 
 /**
  * Everything that acts on the unit but the turf and the pull: weights, taken apart along the slopes, and other loads.
@@ -31,27 +26,33 @@ type Placed = {
 export function actionsOf(unit: Unit): Action[] {
   const { body, frontRoller, rearRoller, wheelbase, loads = [], slopeAlong = 0, slopeAcross = 0 } = unit
   const axle = frontRoller.diameter / 2
-  const action = (
-    { name, at, height = axle, offset = 0 }: Placed,
-    mass: number,
-    down = 0,
-    forward = 0,
-  ): Action => {
+  const squarely = Math.cos(slopeAlong) * Math.cos(slopeAcross)
+  const backwards = Math.sin(slopeAlong)
+  const sideways = Math.cos(slopeAlong) * Math.sin(slopeAcross)
+  const action = ({ name, at, height, offset }: Placed, mass: number, down = 0, forward = 0): Action => {
     const weight = mass * GRAVITY
     return {
       name,
       at,
       height,
       offset,
-      down: weight * Math.cos(slopeAlong) * Math.cos(slopeAcross) + down,
-      back: weight * Math.sin(slopeAlong) - forward,
-      right: weight * Math.cos(slopeAlong) * Math.sin(slopeAcross),
+      down: weight * squarely + down,
+      back: weight * backwards - forward,
+      right: weight * sideways,
     }
   }
-  return [
-    action({ ...body, name: 'body' }, body.mass),
-    action({ name: 'front roller', at: 0 }, frontRoller.mass),
-    action({ name: 'rear roller', at: wheelbase, height: rearRoller.diameter / 2 }, rearRoller.mass),
-    ...loads.map(load => action(load, load.mass ?? 0, load.down, load.forward)),
+  const placed = (name: string, { at, height = axle, offset = 0 }: Partial<Placed> & { at: Metres }) => ({
+    name,
+    at,
+    height,
+    offset,
+  })
+  const actions = [
+    action(placed('body', body), body.mass),
+    action(placed('front roller', { at: 0 }), frontRoller.mass),
+    action(placed('rear roller', { at: wheelbase, height: rearRoller.diameter / 2 }), rearRoller.mass),
   ]
+  for (const load of loads)
+    actions.push(action(placed(load.name, load), load.mass ?? 0, load.down, load.forward))
+  return actions
 }

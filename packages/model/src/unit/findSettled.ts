@@ -34,6 +34,8 @@ type Answer = { readonly load: Newtons; readonly moment: number }
 const MOST_TURNS = 40
 /** On ln(load): the quadratures under it are good to about 1e-13. */
 const BALANCED = 2e-12
+/** As near as the level state need be where the lean goes on from it: Newton squares what is left. */
+const NEARLY = 1e-3
 /** On the moment across, as a part of the weight times the roller's length: its Jacobian leaves out the free ends. */
 const BALANCED_ACROSS = 1e-11
 
@@ -50,13 +52,14 @@ function levelState(
   axles: Axles,
   balance: Balance,
   resistances: Resistances,
+  tolerance: number | undefined,
 ): Found | BottomedOut | NotConverged {
   const { load: onRear } = rearLoad(balance, 0, 1)
   const onFront = balance.total - onRear
   if (!(onRear > 0 && onFront > 0)) return failed(0, 1)
-  const front = findPressing(axles.front.question, onFront, 'front', axles.front.on)
+  const front = findPressing(axles.front.question, onFront, 'front', axles.front.on, tolerance)
   if ('outcome' in front) return front
-  const rear = findPressing(axles.rear.question, onRear, 'rear', axles.rear.on)
+  const rear = findPressing(axles.rear.question, onRear, 'rear', axles.rear.on, tolerance)
   if ('outcome' in rear) return rear
   return {
     front,
@@ -233,10 +236,13 @@ export function findSettled(
   let last: Found | undefined
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     const balance = balanceOf(question.unit, resistances)
+    const stays = isLevel && balance.sideways === 0
     const level =
-      last && !isLevel ? { ...last, resistances } : levelState(question, axles, balance, resistances)
+      last && !isLevel
+        ? { ...last, resistances }
+        : levelState(question, axles, balance, resistances, stays ? undefined : NEARLY)
     if ('outcome' in level) return level
-    const found = isLevel && balance.sideways === 0 ? level : lean(question, axles, balance, level)
+    const found = stays ? level : lean(question, axles, balance, level)
     if ('outcome' in found || !again) return found
     if (last && steady(last, found)) return found
     last = found

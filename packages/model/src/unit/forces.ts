@@ -38,36 +38,33 @@ export function forcesOn(unit: Unit, stance: Stance): Force[] {
   const frontAxle = stand(0, axle)
   const rearAxle = stand(unit.wheelbase, unit.rearRoller.diameter / 2)
   type Place = typeof frontAxle
-  const rolling = (name: string, place: Place, force: Newtons) =>
-    force === 0 ? [] : [{ name, ...place, offset: 0, down: 0, forward: force }]
-  const answer = (name: string, place: Place, { load, moment }: Stance['answers']['front']) => ({
+  const force = (name: string, { at, height }: Place, { offset = 0, down = 0, forward = 0 }): Force => ({
     name,
-    ...place,
-    offset: moment / load,
-    down: -load,
-    forward: 0,
+    at,
+    height,
+    offset,
+    down,
+    forward,
   })
-  const hitched = unit.hitchHeight !== undefined
-  const hitch = { at: 0, height: (unit.hitchHeight ?? axle) - axle }
-  return [
-    ...actionsOf(unit).map(({ name, at, height, offset, down, back }) => ({
-      name,
-      ...stand(at, height),
-      offset,
-      down,
-      forward: -back,
-    })),
-    answer('turf under the front roller', frontAxle, answers.front),
-    answer('turf under the rear roller', rearAxle, answers.rear),
-    ...rolling('rolling resistance of the front roller', frontAxle, -resistances.front),
-    ...rolling('rolling resistance of the rear roller', rearAxle, -resistances.rear),
-    ...(hitched
-      ? rolling('pull at the hitch', hitch, pull)
-      : [
-          ...rolling('pull at the front axis', frontAxle, pull - resistances.rear),
-          ...rolling('pull at the rear axis', rearAxle, resistances.rear),
-        ]),
-  ]
+  const forces = actionsOf(unit).map(({ name, at, height, offset, down, back }) =>
+    force(name, stand(at, height), { offset, down, forward: -back }),
+  )
+  const rolling = (name: string, place: Place, forward: Newtons) => {
+    if (forward !== 0) forces.push(force(name, place, { forward }))
+  }
+  const answer = (name: string, place: Place, { load, moment }: Stance['answers']['front']) =>
+    forces.push(force(name, place, { offset: moment / load, down: -load }))
+  answer('turf under the front roller', frontAxle, answers.front)
+  answer('turf under the rear roller', rearAxle, answers.rear)
+  rolling('rolling resistance of the front roller', frontAxle, -resistances.front)
+  rolling('rolling resistance of the rear roller', rearAxle, -resistances.rear)
+  if (unit.hitchHeight !== undefined)
+    rolling('pull at the hitch', { at: 0, height: unit.hitchHeight - axle }, pull)
+  else {
+    rolling('pull at the front axis', frontAxle, pull - resistances.rear)
+    rolling('pull at the rear axis', rearAxle, resistances.rear)
+  }
+  return forces
 }
 
 /** What is left of the sums of forces and of moments about the front axle. */
