@@ -15,6 +15,7 @@ import { MAP_QUANTITIES } from '../../packages/explorer/src/entries/map/kind.ts'
 import { POSITIONS, RACK_COLUMNS } from '../../packages/explorer/src/entries/rack/kind.ts'
 import { PITCHES } from '../../packages/explorer/src/entries/section/kind.ts'
 import { EXAGGERATIONS } from '../../packages/explorer/src/entries/sideView/kind.ts'
+import { SOURCES } from '../../packages/explorer/src/entries/unitFromScales/kind.ts'
 import { scenarios } from './arbitraries.ts'
 
 const settingNames = fc.uniqueArray(fc.constantFrom(...Object.keys(settables)), { maxLength: 5 })
@@ -42,6 +43,11 @@ const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
     drag: tenths,
     axles: fc.constantFrom(...AXLES),
   }),
+  units: fc.record({ tolerance: tenths }),
+  unitFromScales: fc.record(
+    { from: fc.constantFrom(...SOURCES), total: tenths, front: tenths, boxAt: tenths },
+    { requiredKeys: ['from'] },
+  ),
 }
 
 const titles = fc.oneof(fc.constant(''), fc.string({ unit: 'grapheme', maxLength: 30 }))

@@ -28,7 +28,10 @@ export type WeighedUnitSpec = {
 
 const PLATFORM = 9
 const ARROW = 44
+/** Between the frame and the taller roller: room for a name. */
 const AIR = 12
+/** Text of a page, px: larger text on a wall has a larger drawing round it. */
+const SMALL = 13
 const MOST = { wide: 620, middle: 520, narrow: 358 }
 
 /** The unit on two scales, from the side: where its weight acts decides what each of them reads. */
@@ -36,7 +39,7 @@ export function weighedUnit(spec: WeighedUnitSpec, frame: Frame<WeighedUnitWords
   const { words, format } = frame
   const size = textSize(frame)
   const line = lineHeight(frame)
-  const width = Math.min(frame.width, MOST[layoutOf(frame)])
+  const width = Math.min(frame.width, (MOST[layoutOf(frame)] * size) / SMALL)
   const places = [spec.at, ...spec.loads.map(({ at }) => at)]
   const left = Math.min(-spec.front / 2, ...places)
   const right = Math.max(spec.wheelbase + spec.rear / 2, ...places)
@@ -51,7 +54,7 @@ export function weighedUnit(spec: WeighedUnitSpec, frame: Frame<WeighedUnitWords
   )
   const rows = 1 + Math.max(0, ...names.map(({ row }) => row))
   const top = rows * line + 6
-  const bench = top + ARROW + AIR + tallest
+  const bench = top + ARROW + AIR + line + tallest
   const height = bench + PLATFORM + 10 + 2 * line + AIR + line
   const axle = (diameter: number) => bench - radius(diameter)
   const beam = top + ARROW
@@ -74,7 +77,7 @@ export function weighedUnit(spec: WeighedUnitSpec, frame: Frame<WeighedUnitWords
       { x: x(spec.edge), y: bench },
       { x: x(spec.edge), y: beam },
     ])} />${wedge({ x: x(spec.edge), y: bench }, { size: 9 })}
-    <text class="on-paper" x=${px(x(spec.edge) + 7)} y=${px(bench - 5)}>${words.edge}</text>
+    <text class="on-paper" x=${px(x(spec.edge) + 7)} y=${px(beam + line)}>${words.edge}</text>
     ${platform(0, words.front, spec.readings.front)}${platform(spec.wheelbase, words.rear, spec.readings.rear)}
     ${names.map(({ text, at, x: place, row }) => {
       const y = (row + 1) * line - 4

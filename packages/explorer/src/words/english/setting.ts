@@ -7,6 +7,13 @@ export const setting = {
     unit: 'The unit, weighed and measured',
     scales: 'The unit, weighed and measured',
     condition: 'Standing or mowing',
+    rearRoller: 'The rear roller',
+    body: 'The body of the unit',
+    cylinder: 'The cylinder',
+    effectiveHeight: 'The height wanted',
+    rollers: 'Rollers of the rack',
+    turfs: 'The greens',
+    loads: 'What the unit carries',
   } as Readonly<Record<string, string>>,
   smooth: (pressure: string) => `It bears on the whole of its face, with ${pressure} at the lowest line.`,
   grooved: ({ lands, bears, relief }: Values<'lands' | 'bears' | 'relief'>) =>

@@ -1,7 +1,7 @@
-import type { Values } from './speaking.ts'
+import { counted, type Values } from './speaking.ts'
 
 export const units = {
-  title: (count: number) => (count === 1 ? 'The unit' : `${count} units of one machine`),
+  title: (count: number) => (count === 1 ? 'The unit' : `${counted(count)} units of one machine`),
   single: 'There is one unit. Copy it to set another of the same machine beside it.',
   alike: ({ count, low, high, tolerance }: Values<'count' | 'low' | 'high' | 'tolerance'>) =>
     `All ${count} cut within ${tolerance} of each other: ${low} to ${high}.`,
