@@ -2,12 +2,13 @@ import { GRAVITY, type Scenario } from '@swardsink/model'
 import { describe, expect, it } from 'vitest'
 import { fieldsOf } from '../../../packages/explorer/src/book/fields.ts'
 import { type Book, bookOf, choose, openSession } from '../../../packages/explorer/src/book/index.ts'
+import { rackFinding } from '../../../packages/explorer/src/entries/rack/finding.ts'
 import { columnsOf, isSettled, rack } from '../../../packages/explorer/src/entries/rack/kind.ts'
-import { cellText } from '../../../packages/explorer/src/entries/rack/rows.ts'
+import { cellText, fittedHeight } from '../../../packages/explorer/src/entries/rack/rows.ts'
 import { sideView } from '../../../packages/explorer/src/entries/sideView/kind.ts'
 import { readerFor } from '../../../packages/explorer/src/words/index.ts'
 import { expectNear, identity, stated } from '../../support/tolerance.ts'
-import { answered, cautionsOf } from './asked.ts'
+import { answered, cautionsOf, shownOf } from './asked.ts'
 import { firstBook } from './firstBook.ts'
 
 const book: Book = await firstBook()
@@ -59,6 +60,16 @@ describe('the rack', () => {
       // the unit leans a little otherwise with each of them
       expectNear(row.rearLoad, level, stated(5e-3))
     }
+  })
+
+  it('knows the height of a fitted roller that is none of the rack', () => {
+    const settings = { ...usualRack, position: 'rear' } as const
+    const rows = answered(rack.compute(rack.input(asked(settings))))
+    expect(rows.some(row => row.fitted)).toBe(false)
+    const settled = answered(sideView.compute(sideView.input(asked(usualSide))))
+    expectNear(fittedHeight(rows) ?? 0, settled.effectiveHeight.middle, identity)
+    const sentence = rackFinding(shownOf(settings, rows, book.scenario))
+    expect(sentence).not.toContain('\u2212')
   })
 
   it('tells sliding on a headland only where a turn is given', () => {

@@ -1,6 +1,6 @@
 import type { Shown } from '../view.ts'
-import { isSettled, type RackResult, type RackSettings } from './kind.ts'
-import { byHeight } from './rows.ts'
+import type { RackResult, RackSettings } from './kind.ts'
+import { byHeight, fittedHeight } from './rows.ts'
 
 /** Which roller cuts lowest with the bench left alone, and what to set to make up for it. */
 export function rackFinding({ result, scenario, reader }: Shown<RackSettings, RackResult>): string | null {
@@ -8,13 +8,13 @@ export function rackFinding({ result, scenario, reader }: Shown<RackSettings, Ra
   const ranked = byHeight(result)
   const lowest = ranked[0]
   const highest = ranked.at(-1)
-  const fitted = result.filter(isSettled).find(row => row.fitted)
   if (!lowest || !highest) return null
   const bench = format(scenario.unit.benchHeight, 'height')
   const shown = (height: number) => format(height, 'height')
-  const from = fitted?.effectiveHeight ?? lowest.effectiveHeight - (lowest.change ?? 0)
+  const from = fittedHeight(result) ?? lowest.effectiveHeight
   if (shown(lowest.effectiveHeight) === shown(highest.effectiveHeight)) return words.rack.allAlike
-  if (lowest.fitted)
+  // The one fitted need not be one of the rack.
+  if (lowest.effectiveHeight >= from)
     return words.rack.fittedLowest({ bench, name: highest.name, by: shown(highest.effectiveHeight - from) })
   if (lowest.benchHeight === null) return null
   const said = {

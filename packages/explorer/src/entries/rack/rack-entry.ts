@@ -7,7 +7,7 @@ import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { columnsOf, isSettled, type RackColumn, type RackResult, type RackSettings } from './kind.ts'
 import { rackStyles } from './rackStyles.ts'
-import { COLUMN_QUANTITY, cellText, sorted, surfaceWords } from './rows.ts'
+import { COLUMN_QUANTITY, cellText, fittedHeight, sorted, surfaceWords } from './rows.ts'
 
 /** Units of one machine are kept within this of each other. Common practice, no source. */
 const TOLERANCE = 0.25e-3
@@ -59,8 +59,7 @@ export class RackEntry extends LitElement {
     if (width === 0) return null
     const rows = this.shown.result
     const heights = rows.map(row => (isSettled(row) ? row.effectiveHeight : null))
-    const fitted = rows.filter(isSettled).find(row => row.fitted)?.effectiveHeight ?? null
-    return rackScale({ heights, fitted, tolerance: TOLERANCE }, { width })
+    return rackScale({ heights, fitted: fittedHeight(rows), tolerance: TOLERANCE }, { width })
   }
 
   private columnHead(column: RackColumn) {

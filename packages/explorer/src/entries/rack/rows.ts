@@ -60,6 +60,15 @@ export function byHeight(rows: readonly ComparedRoller[]): readonly ComparedSett
   return rows.filter(isSettled).toSorted((a, b) => a.effectiveHeight - b.effectiveHeight)
 }
 
+/** The height of the fitted roller, which need not be one of the rack; null where it has no answer. */
+export function fittedHeight(rows: readonly ComparedRoller[]): number | null {
+  const settled = rows.filter(isSettled)
+  const fitted = settled.find(row => row.fitted)
+  if (fitted) return fitted.effectiveHeight
+  const [any] = settled
+  return any && any.change !== null ? any.effectiveHeight - any.change : null
+}
+
 /** A cell as it is read: a number, or the reason there is none. */
 export function cellText(
   row: ComparedRoller,
