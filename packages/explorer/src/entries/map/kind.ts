@@ -101,6 +101,10 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
     readings === '' || entries.some(({ id }) => id === readings)
       ? []
       : [{ path: 'readings', expected: 'the name of an entry with readings', received: readings }],
+  whenAdded: ({ entries }) => {
+    const found = entries.find(({ kind }) => kind === 'readings')
+    return found ? { readings: found.id } : {}
+  },
   needs: ({ readings }, entries) => (entries.some(({ id }) => id === readings) ? [readings] : []),
   // Mass and softness are the axes: the case in hand moves over the map without changing it.
   input({ settings, scenario, answers }) {
