@@ -14,7 +14,7 @@ export function shownIn<Settings extends object, Input, Result>(
   const settings = kind.read(fieldsOf(fields, 'entry', []))
   const input = kind.input({ settings, scenario, answers: {}, entries: [], offered: {} })
   const answer = kind.refine ? kind.refine(input, () => {}) : kind.compute(input)
-  if (answer.outcome !== 'answered') throw new Error(JSON.stringify(answer.why))
+  if (answer.outcome !== 'answered') throw new Error(JSON.stringify(answer))
   const shown = shownOf(settings, answer.result, scenario)
   return { shown, input, cautions: answer.cautions }
 }

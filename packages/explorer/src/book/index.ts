@@ -36,11 +36,9 @@ export {
   changeRackRoller,
   fitRoller,
   fittedName,
-  mapUnits,
   POSITIONS,
   type Position,
   placesOf,
-  rollerIn,
 } from './fittedRollers.ts'
 export { canRedo, canUndo } from './history.ts'
 export {
@@ -56,7 +54,7 @@ export {
 } from './kind.ts'
 export { firstExpression, lawOfKind } from './lawOfKind.ts'
 export { packScenario, readLink, scenarioLink } from './link.ts'
-export { freshName, type NameRefusal, refuseName } from './naming.ts'
+export { type NameRefusal, refuseName } from './naming.ts'
 export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
 export { ROLLER_FIELDS, type RollerField } from './rollerSettables.ts'
 export { type Row, rowsOf } from './rows.ts'
@@ -81,4 +79,4 @@ export {
 export type { ChoiceSettable, Line, QuantitySettable, Refusal, Settable } from './settable.ts'
 export { isThere, setQuantity, settable, settableNames, settables, touching } from './settables.ts'
 export { openShelf, type Shelf } from './shelf.ts'
-export { byHand, presentTurf, TURF_FIELDS, turfSettableNames } from './turfSettables.ts'
+export { byHand, presentTurf, TURF_FIELDS } from './turfSettables.ts'
