@@ -7,11 +7,8 @@ import { openWorker } from './worker/index.ts'
 
 dress(document)
 
-const shipped = Object.fromEntries(
-  Object.entries(books).map(([name, book]) => [name, { title: book.spec.title, load: async () => book }]),
-)
 const house = {
-  shipped,
+  shipped: books,
   first: 'heavier-roller',
   kinds: kindShelf(),
   views: viewShelf(),

@@ -3,7 +3,7 @@ import { parseBook, readBook, serialiseBook } from '../../../packages/explorer/s
 import { books } from '../../../packages/explorer/src/books/index.ts'
 import { allKinds, firstBook } from '../entries/firstBook.ts'
 
-const { spec } = books['heavier-roller']
+const { spec } = await books['heavier-roller'].load()
 
 describe('a book as a file', () => {
   it('comes back the same after writing and reading', async () => {

@@ -8,7 +8,8 @@ import { allKinds } from '../entries/firstBook.ts'
 const GENERATED = 1000
 
 describe('a book written to a file and read again', () => {
-  it.each(Object.entries(shipped))('is the same: %s, which ships', async (_, { spec }) => {
+  it.each(Object.entries(shipped))('is the same: %s, which ships', async (_, { load }) => {
+    const { spec } = await load()
     const { book, problems } = await readBook(spec, allKinds)
     if (!book) throw new Error(JSON.stringify(problems))
     expect(problems).toEqual([])

@@ -13,7 +13,8 @@ export const everyKind: readonly Kind[] = Object.values(allKinds.items)
 
 /** The first book that ships, read as the page reads it. */
 export async function firstBook(): Promise<Book> {
-  const { book, problems } = await readBook(books['heavier-roller'].spec, allKinds)
+  const { spec } = await books['heavier-roller'].load()
+  const { book, problems } = await readBook(spec, allKinds)
   if (!book || problems.length > 0) throw new Error(JSON.stringify(problems))
   return book
 }

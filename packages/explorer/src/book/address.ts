@@ -9,10 +9,15 @@ export type Address = {
   readonly foreign: readonly string[]
 }
 
+/** The address of the list of books. */
+export const booksAddress = '#books'
+
+export const isBooksAddress = (hash: string): boolean => hash === booksAddress
+
 export function readAddress(hash: string): Address {
   let address: Address = { book: null, page: null, scenario: null, foreign: [] }
   for (const part of hash.replace(/^#/, '').split('&')) {
-    if (part === '') continue
+    if (part === '' || `#${part}` === booksAddress) continue
     const at = part.indexOf('=')
     const [name, value] = at < 0 ? [part, ''] : [part.slice(0, at), part.slice(at + 1)]
     if (name === 'scenario') address = { ...address, scenario: value }

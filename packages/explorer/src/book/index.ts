@@ -1,4 +1,4 @@
-export { type Address, readAddress, writeAddress } from './address.ts'
+export { type Address, booksAddress, isBooksAddress, readAddress, writeAddress } from './address.ts'
 export {
   addEntry,
   canMoveEntry,

@@ -50,7 +50,7 @@ export class BookList extends LitElement {
   ]
 
   /** Those that ship, by name and title. */
-  declare shipped: readonly { readonly name: string; readonly title: string }[]
+  declare shipped: readonly { readonly name: string; readonly title: string; readonly about: string }[]
   declare own: readonly Listed[]
   declare present: string
   declare reader: Reader

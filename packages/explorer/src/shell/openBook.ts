@@ -23,6 +23,8 @@ import type { Notice } from './notices.ts'
 /** A book that ships: what a list says of it, and itself when it is asked for. */
 export type Shipped = {
   readonly title: string
+  /** One sentence: for whom it is, and what it does for them. */
+  readonly about: string
   load(): Promise<{ readonly spec: unknown; readonly edition: string }>
 }
 

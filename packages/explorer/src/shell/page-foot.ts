@@ -80,7 +80,7 @@ export class PageFoot extends LitElement {
   declare addressed: string | null
   /** Counted from 1. */
   declare page: number
-  declare shipped: readonly { readonly name: string; readonly title: string }[]
+  declare shipped: readonly { readonly name: string; readonly title: string; readonly about: string }[]
   declare kept: readonly Listed[]
   declare keeps: boolean
   declare changed: boolean

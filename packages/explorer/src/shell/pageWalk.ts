@@ -1,4 +1,5 @@
-import { bookOf, placeOf, readAddress } from '../book/index.ts'
+import { bookOf, isBooksAddress, placeOf, readAddress } from '../book/index.ts'
+import type { BooksPage } from './books-page.ts'
 import { focusSetting, settingPlace } from './findSetting.ts'
 import { openBook } from './openBook.ts'
 import type { PageEditor } from './page-editor.ts'
@@ -22,9 +23,17 @@ export function showPage(on: SwardBook, asked: number): void {
   if (!desk) return
   const last = bookOf(desk.session()).pages.length - 1
   on.said = ''
+  on.listing = false
   on.page = Math.min(Math.max(asked, 0), last)
   desk.look(new Set(idsOf(on).slice(0, FIRST_DRAWN)))
   on.turn++
+}
+
+/** Lists all books in place of a page. */
+export function showBooks(on: SwardBook): void {
+  on.said = ''
+  on.editing = false
+  on.listing = true
 }
 
 /** Goes to a page as a reader would, so that going back works. */
@@ -49,6 +58,13 @@ export async function heardAddress(on: SwardBook): Promise<void> {
   const { desk } = on
   if (!desk) return
   const { house } = desk
+  if (isBooksAddress(location.hash)) {
+    showBooks(on)
+    await on.updateComplete
+    window.scrollTo(0, 0)
+    await on.renderRoot.querySelector<BooksPage>('books-page')?.focusHeading()
+    return
+  }
   const address = readAddress(location.hash)
   const name = address.book ?? house.first
   const before = on.desks.get(name)

@@ -1,5 +1,6 @@
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
+import { booksAddress } from '../book/index.ts'
 import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
@@ -15,6 +16,7 @@ export class RunningHead extends LitElement {
     canUndo: { type: Boolean },
     canRedo: { type: Boolean },
     editing: { type: Boolean },
+    listing: { type: Boolean },
     reader: { attribute: false },
   }
   static override styles = [
@@ -78,15 +80,18 @@ export class RunningHead extends LitElement {
   declare canUndo: boolean
   declare canRedo: boolean
   declare editing: boolean
+  /** All books are listed just now. */
+  declare listing: boolean
   declare reader: Reader
 
   override render() {
-    const { page: said, editing } = this.reader.words
+    const { page: said, editing, files } = this.reader.words
     const { units, paper } = this.preferences
     return html`<header class="head">
       <strong>${this.book}</strong>
       <span class="page">${this.page}</span>
       <nav class="words" aria-label=${said.atHand}>
+        <a class="word" href=${booksAddress} aria-current=${this.listing ? 'page' : nothing}>${files.books}</a>
         <label>${said.units}
           <select .value=${live(units)} @change=${this.chooseUnits}>${UNIT_SYSTEMS.map(
             system =>
@@ -98,7 +103,7 @@ export class RunningHead extends LitElement {
             name => html`<option value=${name} ?selected=${name === paper}>${said.themes[name]}</option>`,
           )}</select>
         </label>
-        <button class="word edit" @click=${() => announceReader(this, 'edit', !this.editing)}>${this.editing ? editing.done : editing.edit}</button>
+        ${this.listing ? nothing : html`<button class="word edit" @click=${() => announceReader(this, 'edit', !this.editing)}>${this.editing ? editing.done : editing.edit}</button>`}
         <button class="word" ?disabled=${!this.canUndo} @click=${() => announceReader(this, 'undo')}>${said.undo}</button>
         <button class="word" ?disabled=${!this.canRedo} @click=${() => announceReader(this, 'redo')}>${said.redo}</button>
         <button class="word" @click=${() => window.print()}>${said.print}</button>

@@ -6,6 +6,7 @@ import {
   canRedo,
   canUndo,
   type Entry,
+  isBooksAddress,
   keptBooks,
   type Listed,
   type Page,
@@ -16,13 +17,14 @@ import type { NamedEntry } from '../entries/view.ts'
 import { figureText, sharedStyles } from '../look/index.ts'
 import { type Reader, readerFor } from '../words/index.ts'
 import { type BookDesk, openDesk } from './bookDesk.ts'
+import './books-page.ts'
 import { hearBook, step } from './hearBook.ts'
 import { kindName } from './kindName.ts'
 import './notice-list.ts'
-import type { Opening } from './openBook.ts'
+import type { House, Opening } from './openBook.ts'
 import './page-foot.ts'
 import './page-turn.ts'
-import { heardAddress, heardNear, showPage, showWhole } from './pageWalk.ts'
+import { heardAddress, heardNear, showBooks, showPage, showWhole } from './pageWalk.ts'
 import { keepPreferences, layPaper, type Preferences, readPreferences } from './preferences.ts'
 import './problem-list.ts'
 import './present-case.ts'
@@ -31,6 +33,9 @@ import './sward-page.ts'
 import { swardBookStyles } from './swardBookStyles.ts'
 import { listenUndoKeys } from './undoKeys.ts'
 
+const shippedOf = ({ shipped }: House) =>
+  Object.entries(shipped).map(([name, { title, about }]) => ({ name, title, about }))
+
 /** The book that a reader has before them, one page at a time. */
 export class SwardBook extends LitElement {
   static override properties = {
@@ -38,6 +43,7 @@ export class SwardBook extends LitElement {
     preferences: { state: true },
     unopened: { state: true },
     page: { state: true },
+    listing: { state: true },
     editing: { state: true },
     turn: { state: true },
     said: { state: true },
@@ -50,6 +56,8 @@ export class SwardBook extends LitElement {
   declare unopened: boolean
   /** The page that is shown, from 0. */
   declare page: number
+  /** All books are listed in place of a page. */
+  declare listing: boolean
   declare editing: boolean
   /** Counts what is new to show. */
   declare turn: number
@@ -71,6 +79,7 @@ export class SwardBook extends LitElement {
     this.said = ''
     this.unopened = false
     this.page = 0
+    this.listing = false
     this.editing = false
     hearBook(this)
   }
@@ -144,6 +153,7 @@ export class SwardBook extends LitElement {
     }
     this.desk = openDesk(this.opening, () => this.turn++)
     showPage(this, (readAddress(location.hash).page ?? 1) - 1)
+    if (isBooksAddress(location.hash)) showBooks(this)
   }
 
   override updated(): void {
@@ -152,6 +162,10 @@ export class SwardBook extends LitElement {
     if (this.desks.get(desk.name()) !== desk) {
       this.desks.set(desk.name(), desk)
       this.listBooks()
+    }
+    if (this.listing) {
+      document.title = `${this.reader.words.files.books} \u00b7 Swardsink`
+      return
     }
     const { title } = this.book
     document.title = `${title || this.reader.words.page.untitledBook} \u00b7 Swardsink`
@@ -176,22 +190,46 @@ export class SwardBook extends LitElement {
     return html`<div class="paper ${this.preferences.paper}">
       <running-head
         .book=${book.title || reader.words.page.untitledBook}
-        .page=${page?.title ?? ''}
+        .page=${this.listing ? '' : (page?.title ?? '')}
         .preferences=${this.preferences}
         .canUndo=${canUndo(past)}
         .canRedo=${canRedo(past)}
+        .listing=${this.listing}
         .editing=${editing}
         .reader=${reader}
       ></running-head>
-      <present-case .scenario=${book.scenario} .reader=${reader}></present-case>
+      ${this.listing ? nothing : html`<present-case .scenario=${book.scenario} .reader=${reader}></present-case>`}
       <notice-list .notices=${desk.notices()} .reader=${reader}></notice-list>
       <main>
+        ${this.listing ? this.books(desk) : this.sheet(page, desk)}
+        <p class="note" role="status">${this.said}</p>
+      </main>
+      ${this.listing ? nothing : this.under(desk)}
+    </div>`
+  }
+
+  private books({ house, name }: BookDesk) {
+    return html`<books-page
+      .shipped=${shippedOf(house)}
+      .own=${this.kept}
+      .present=${name()}
+      .reader=${this.reader}
+    ></books-page>`
+  }
+
+  private sheet(page: Page | undefined, desk: BookDesk) {
+    const { book, reader, page: index, editing } = this
+    return html`
         <problem-list .problems=${desk.problems()} .nothing=${this.unopened} .reader=${reader}></problem-list>
         ${editing ? html`<page-editor .book=${book} .index=${index} .reader=${reader}></page-editor>` : nothing}
         ${page ? this.leaf(page, desk) : nothing}
         ${editing ? html`<add-entry .kinds=${desk.house.kinds.names} .reader=${reader}></add-entry>` : nothing}
-        <p class="note" role="status">${this.said}</p>
-      </main>
+      `
+  }
+
+  private under(desk: BookDesk) {
+    const { book, reader, page: index } = this
+    return html`
       <page-turn
         .book=${book}
         .name=${this.addressed}
@@ -199,8 +237,7 @@ export class SwardBook extends LitElement {
         .values=${desk.carried()}
         .reader=${reader}
       ></page-turn>
-      ${this.foot(desk)}
-    </div>`
+      ${this.foot(desk)}`
   }
 
   private leaf(page: Page, desk: BookDesk) {
@@ -230,13 +267,12 @@ export class SwardBook extends LitElement {
   private readonly heardNear = (near: ReadonlySet<string>): void => heardNear(this, near)
 
   private foot(desk: BookDesk) {
-    const shipped = Object.entries(desk.house.shipped).map(([name, { title }]) => ({ name, title }))
     return html`<page-foot
       .book=${this.book}
       .name=${desk.name()}
       .addressed=${this.addressed}
       .page=${this.page + 1}
-      .shipped=${shipped}
+      .shipped=${shippedOf(desk.house)}
       .kept=${this.kept}
       .keeps=${desk.keeps()}
       .changed=${this.book !== desk.own()}

@@ -43,6 +43,7 @@ export const files = {
     'This book has a newer edition. What you had changed in the older one is kept as a book of your own:',
   linkedOver: 'These are the values of the link you opened. Undo brings back those you had.',
   books: 'Books',
+  booksLead: 'The books that come with this, and those you keep here.',
   yourBooks: 'Kept in this browser',
   changedOn: (date: string) => `changed ${date}`,
   forget: 'forget',
