@@ -18,7 +18,9 @@ const onDemand = {
   rollers: async () => (await import('./rollers/kind.ts')).rollers,
   turfs: async () => (await import('./turfs/kind.ts')).turfs,
   unitFromScales: async () => (await import('./unitFromScales/kind.ts')).unitFromScales,
+  question: async () => (await import('./question/kind.ts')).question,
   patch: async () => (await import('./patch/kind.ts')).patch,
+  fit: async () => (await import('./fit/kind.ts')).fit,
   readings: async () => (await import('./readings/kind.ts')).readings,
 } as const satisfies Readonly<Record<string, () => Promise<Kind>>>
 

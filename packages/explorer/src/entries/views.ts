@@ -17,7 +17,9 @@ const onDemand = {
   rollers: async () => (await import('./rollers/view.ts')).rollersView,
   turfs: async () => (await import('./turfs/view.ts')).turfsView,
   unitFromScales: async () => (await import('./unitFromScales/view.ts')).unitFromScalesView,
+  question: async () => (await import('./question/view.ts')).questionView,
   patch: async () => (await import('./patch/view.ts')).patchView,
+  fit: async () => (await import('./fit/view.ts')).fitView,
   readings: async () => (await import('./readings/view.ts')).readingsView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 

@@ -133,6 +133,19 @@ export const figureStyles = css`
   .measured-fill {
     fill: var(--measured);
   }
+  /* Where a curve, or one more reading, lies with 95 %. */
+  .band {
+    fill: var(--measured-wash);
+  }
+  .band-edge,
+  .one-more {
+    stroke: var(--measured);
+    stroke-width: var(--w-hair);
+  }
+  .one-more {
+    stroke-width: var(--w-thin);
+    stroke-dasharray: 1.5 3;
+  }
   .beforehand {
     stroke: var(--ink);
     stroke-width: var(--w-line);

@@ -15,18 +15,22 @@ import { editing } from './editing.ts'
 import { entry } from './entry.ts'
 import { failures } from './failures.ts'
 import { files } from './files.ts'
+import { fit, fitFigure, fitWorkings, setsFigure } from './fit.ts'
 import { formula } from './formula.ts'
 import { headland, headlandFigure, headlandSettables, headlandWorkings } from './headland.ts'
 import { kinds } from './kinds.ts'
+import { lecture } from './lecture.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
 import { page } from './page.ts'
 import { patch, patchFigure, patchWorkings } from './patch.ts'
 import { presentCase } from './presentCase.ts'
+import { question, questionFigure, questionWorkings } from './question.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
 import { readings } from './readings.ts'
 import { rollers, rollersWorkings } from './rollers.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
 import { setting } from './setting.ts'
+import { sheets } from './sheets.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
 import { text } from './text.ts'
@@ -46,6 +50,11 @@ export const english = {
   entry,
   editing,
   files,
+  lecture,
+  sheets,
+  /** Long tables that few readers open are fetched when they do. */
+  glossary: async () => (await import('./glossary.ts')).glossary,
+  trust: async () => (await import('./trust.ts')).trust,
   kinds,
   settables: { ...settables, ...headlandSettables, ...rackSettables },
   parts,
@@ -69,6 +78,7 @@ export const english = {
   section,
   text,
   readings,
+  fit,
   units,
   presentCase,
   unitFromScales,
@@ -76,15 +86,18 @@ export const english = {
   rollers,
   formula,
   patch,
+  question,
   /** What a line of "how this is worked out" works out, by the name the kind gives it. */
   workings: {
     ...headlandWorkings,
+    ...fitWorkings,
     ...curvesWorkings,
     ...sectionWorkings,
     ...sideViewWorkings,
     ...mapWorkings,
     ...rackWorkings,
     ...patchWorkings,
+    ...questionWorkings,
     ...unitsWorkings,
     ...unitFromScalesWorkings,
     ...turfsWorkings,
@@ -94,10 +107,13 @@ export const english = {
   figures: {
     unitFromScales: unitFromScalesFigure,
     headland: headlandFigure,
+    fit: fitFigure,
+    sets: setsFigure,
     curves: curvesFigure,
     section: sectionFigure,
     rack: rackFigure,
     patch: patchFigure,
+    question: questionFigure,
     sideView: sideViewFigure,
     map: mapFigure,
   },

@@ -1,0 +1,65 @@
+import { sentence } from '@swardsink/model'
+import type { Shown } from '../view.ts'
+import { setName } from './drawing.ts'
+import { hereOf } from './here.ts'
+import type { FitResult, FitSettings, Fitted } from './kind.ts'
+
+type ShownFit = Shown<FitSettings, FitResult>
+
+/** Why there is no fit, with what to change. */
+export function reasonWords({ result, reader }: ShownFit): string | null {
+  const { none } = reader.words.fit
+  if (result.outcome === 'fitted') return null
+  if (result.reason === 'problems') return none.problems(result.problems.map(one => sentence(one)).join(' '))
+  return result.reason === 'no fit' ? none['no fit'](result.why) : none[result.reason]
+}
+
+function softnessWords({ fit, sets, judged }: Fitted, { reader }: ShownFit): string {
+  const { found } = reader.words.fit
+  const { format } = reader
+  const bare = (value: number) => format(value, 'softness', { unit: false })
+  const sorted = sets.toSorted((a, b) => a.softness - b.softness)
+  const [first, last] = [sorted[0], sorted.at(-1)]
+  if (first && last && sets.length > 1) {
+    const range = found.sets({
+      count: String(sets.length),
+      low: bare(first.softness),
+      high: format(last.softness, 'softness'),
+      first: setName(first.set, reader),
+      last: setName(last.set, reader),
+    })
+    const population = judged?.population
+    if (population?.interval.kind !== 'interval') return range
+    const { low, high } = population.interval
+    const median = format(population.median, 'softness')
+    return `${range} ${found.median({ median, low: bare(low), high: format(high, 'softness') })}`
+  }
+  const softness = fit.parameters.find(({ name }) => name === 'softness')
+  if (!softness) return ''
+  const value = format(softness.value, 'softness')
+  const { interval, state } = softness
+  if (state === 'fixed') return found.held
+  if (interval.kind !== 'interval') return found.unsure(value)
+  return found.sure({ softness: value, low: bare(interval.low), high: format(interval.high, 'softness') })
+}
+
+function hereWords({ fit, curve }: Fitted, { now, reader }: ShownFit): string {
+  const { found } = reader.words.fit
+  const here = hereOf(fit, curve.set, now)
+  if (!here) return ''
+  const height = reader.format(here.height, 'height')
+  const set = curve.set === null ? null : setName(curve.set, reader)
+  if (here.half === null) return set === null ? found.bare(height) : found.bareOn({ set, height })
+  const values = {
+    height: reader.format(here.height, 'height', { unit: false }),
+    half: reader.format(here.half, 'height'),
+  }
+  return set === null ? found.here(values) : found.hereOn({ set, ...values })
+}
+
+/** How soft, how sure, and what that comes to for the unit in hand. */
+export function fitFinding(shown: ShownFit): string | null {
+  const { result } = shown
+  if (result.outcome !== 'fitted') return null
+  return [softnessWords(result, shown), hereWords(result, shown)].filter(text => text !== '').join(' ')
+}
