@@ -102,7 +102,7 @@ describe('everything that can be set', () => {
   it('can be forgotten again where it need not be known', () => {
     const open = quantities(scenario).filter(of => of.isOpen?.(scenario) && of.value(scenario) === null)
     expect(open.map(({ name }) => name)).toEqual(
-      expect.arrayContaining(['body.height', 'effectiveHeight', 'turf.thickness', 'loads.grass box.height']),
+      expect.arrayContaining(['body.height', 'wantedHeight', 'turf.thickness', 'loads.grass box.height']),
     )
     for (const of of open) {
       const known = set(scenario, of.name, of.line.usual[1])

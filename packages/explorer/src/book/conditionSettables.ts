@@ -45,7 +45,8 @@ const recovery: ChoiceSettable = {
 
 const wanted: QuantitySettable = {
   kind: 'quantity',
-  name: 'effectiveHeight',
+  // `effectiveHeight` is what is cut: prose and formulas call it so
+  name: 'wantedHeight',
   quantity: 'height',
   line: { low: 2e-3, high: 12e-3, usual: [2.5e-3, 8e-3], scale: 'linear' },
   value: scenario => scenario.effectiveHeight ?? null,

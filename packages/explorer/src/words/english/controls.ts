@@ -43,7 +43,7 @@ export const settables = {
   condition: { name: 'The unit is', note: '' },
   'condition.speed': { name: 'Speed', note: '' },
   'condition.recovery': { name: 'Turf not yet back at the edge', note: '' },
-  effectiveHeight: { name: 'Height wanted', note: 'unless given, the one cut now' },
+  wantedHeight: { name: 'Height wanted', note: 'unless given, the one cut now' },
 } as Readonly<Record<string, { readonly name: string; readonly note: string }>>
 
 /** The same numbers of a thing that is named beside them. */

@@ -10,7 +10,7 @@ export const setting = {
     rearRoller: 'The rear roller',
     body: 'The body of the unit',
     cylinder: 'The cylinder',
-    effectiveHeight: 'The height wanted',
+    wantedHeight: 'The height wanted',
     rollers: 'Rollers of the rack',
     turfs: 'The greens',
     loads: 'What the unit carries',
