@@ -44,7 +44,9 @@ describe('units of one machine', () => {
     const worst = pairs.toSorted((a, b) => Math.abs(b.difference) - Math.abs(a.difference))[0]
     expect(worst?.units).toEqual(['middle', 'right'])
     const said = unitsFinding(shown) ?? ''
-    expect(said).toContain(`middle cuts highest, ${reader.format(Math.abs(worst?.difference ?? 0), 'height')} above right`)
+    expect(said).toContain(
+      `middle cuts highest, ${reader.format(Math.abs(worst?.difference ?? 0), 'height')} above right`,
+    )
     expect(said).toMatch(/With 3\.\d\d\u202fmm on the bench, middle would cut as high as left/)
   })
 
