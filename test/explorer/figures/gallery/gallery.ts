@@ -12,6 +12,7 @@ import { curveFigures } from './curveFigures.ts'
 import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { patchFigures } from './patchFigures.ts'
+import { predictionFigures } from './predictionFigures.ts'
 import { rackFigures } from './rackFigures.ts'
 import { scenarioFigures } from './scenarioFigures.ts'
 import { sectionFigures } from './sectionFigures.ts'
@@ -40,6 +41,7 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   curves: curveFigures,
   headland: slidingFigures,
   patch: patchFigures,
+  prediction: predictionFigures,
   small: smallFigures,
   scenario: scenarioFigures,
 }

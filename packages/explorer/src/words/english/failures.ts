@@ -1,4 +1,5 @@
 import { formulaReasons } from './formula.ts'
+import { questionReasons } from './question.ts'
 import type { Values } from './speaking.ts'
 
 export const failures = {
@@ -11,6 +12,7 @@ export const failures = {
   /** Reasons of the kinds of entry themselves. */
   reasons: {
     ...formulaReasons,
+    ...questionReasons,
     stopped: () => 'Stopped before there was an answer. Change a value to have it worked out.',
   } as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
   places: { roller: 'front', front: 'front', rear: 'rear' } as Readonly<Record<string, string>>,
