@@ -11,6 +11,7 @@ import {
   type Session,
 } from '../book/index.ts'
 import { type Flow, openFlow, type Refiner } from '../flow/index.ts'
+import { frameFirst, oncePerFrame } from './frameFirst.ts'
 import { openKeeper } from './keeper.ts'
 import { type Notice, withNotice, withoutNotice } from './notices.ts'
 import { fetchRest, type House, keepAsOwn, type Opening, openBook } from './openBook.ts'
@@ -63,7 +64,11 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
     refine: job => house.refiner.refine({ ...job, id: ours(job.id) }),
     drop: id => house.refiner.drop(ours(id)),
   }
-  const flow = openFlow({ kinds: house.kinds.items, refiner, onLater: onChange })
+  const flow = openFlow({
+    kinds: house.kinds.items,
+    refiner: frameFirst(refiner),
+    onLater: oncePerFrame(onChange),
+  })
   const keeper = openKeeper({
     store: house.store,
     name: opening.name,

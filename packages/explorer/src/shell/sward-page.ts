@@ -73,6 +73,12 @@ export class SwardPage extends LitElement {
       .row.lead {
         margin-top: 0;
       }
+      /* What is out of sight is not laid out; what stands over an edge, such as the focus, is not cut off. */
+      entry-frame {
+        content-visibility: auto;
+        contain-intrinsic-size: auto none auto 24rem;
+        overflow-clip-margin: 2rem;
+      }
       .safety {
         margin-top: var(--s-4);
       }
@@ -113,6 +119,9 @@ export class SwardPage extends LitElement {
         }
       }
       @media print {
+        entry-frame {
+          content-visibility: visible;
+        }
         .row {
           break-inside: avoid;
         }
