@@ -1,4 +1,12 @@
-export { type Address, booksAddress, isBooksAddress, readAddress, writeAddress } from './address.ts'
+export {
+  type Address,
+  booksAddress,
+  isBooksAddress,
+  readAddress,
+  VIEWS,
+  type ViewName,
+  writeAddress,
+} from './address.ts'
 export {
   addEntry,
   canMoveEntry,
@@ -56,6 +64,7 @@ export { firstExpression, lawOfKind } from './lawOfKind.ts'
 export { packScenario, readLink, scenarioLink } from './link.ts'
 export { type NameRefusal, refuseName } from './naming.ts'
 export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
+export { lecturePlan, type Plan, type Step } from './plan.ts'
 export { ROLLER_FIELDS, type RollerField } from './rollerSettables.ts'
 export { type Row, rowsOf } from './rows.ts'
 export { scalesOf } from './scaleSettables.ts'

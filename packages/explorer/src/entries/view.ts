@@ -33,6 +33,36 @@ export type Choices = {
   readonly options: readonly { readonly label: string; readonly chosen: boolean; readonly settings: object }[]
 }
 
+/** A question and what came of it, in plain text. */
+export type Asked = {
+  readonly question: string
+  /** null while nothing was said. */
+  readonly said: string | null
+  /** null while it is not revealed. */
+  readonly found: string | null
+  /** Said minus found, signed; null where there is no such number. */
+  readonly error: string | null
+  readonly why: string
+}
+
+/** What a card of "how far to trust this" may tell (docs/physics.md §5 and §6). */
+export const TRUST_NAMES = [
+  'softness',
+  'arc',
+  'grooves',
+  'mat',
+  'mowing',
+  'strain',
+  'locking',
+  'contact',
+  'exponent',
+  'fitted',
+  'trial',
+  'sliding',
+  'injury',
+] as const
+export type TrustName = (typeof TRUST_NAMES)[number]
+
 /** What an entry's settings are edited from, while the page is being edited; there need be no answer yet. */
 export type Editing<Settings = object> = Pick<
   Shown<Settings>,
@@ -56,6 +86,10 @@ export type View<Name extends string = string, Settings extends object = object,
   table?(shown: Shown<Settings, Result>): Table
   choices?(shown: Shown<Settings, Result>): Choices
   draw(shown: Shown<Settings, Result>): TemplateResult
+  /** What it asks of the reader, for a hand-in and for the teacher's sheet. */
+  asked?(shown: Shown<Settings, Result>): Asked
+  /** What its figure cannot be trusted with, by the names the words table has for it. */
+  readonly trust?: readonly TrustName[]
   /**
    * Fields for the entry's own settings, drawn under it while the page is edited. They change by
    * `announce(this, 'rearrange', { id, settings, gesture })`; the same gesture while a reader types is one step of undo.

@@ -11,6 +11,10 @@ const page = css`
     background: var(--paper);
     font-family: var(--face);
   }
+  /* A slide is laid out for 1280 × 720 and is the same on a larger wall; on a small screen it stays readable. */
+  html[data-lecture] {
+    font-size: max(100%, min(2.2222vh, 1.25vw));
+  }
   @page {
     size: A4;
     margin: 15mm;

@@ -64,9 +64,10 @@ const base: Declarations = {
   '--row': '40px',
 }
 
+/** Room for a gloved finger. */
+const workshopReach: Declarations = { '--target': '48px', '--row': '48px' }
+
 const workshop: Declarations = {
-  '--target': '48px',
-  '--row': '48px',
   '--t-axis': '0.875rem',
   '--t-note': '1rem',
   '--t-text': '1.125rem',
@@ -118,8 +119,10 @@ export const tokenText: string = [
   ...(['light', 'dark'] as const).map(name => rule(`[data-theme='${name}']`, colourTokens(name))),
   rule("[data-theme='projector']", colourTokens('projector'), projector),
   rule("[data-theme='print']", colourTokens('print'), printed),
-  rule("[data-reach='workshop']", workshop),
+  // On a wall type is larger still.
+  rule(":root:where(:not([data-theme='projector']))[data-reach='workshop']", workshop),
   within('(pointer: coarse)', rule(':root', { '--target': '44px', '--row': '48px' })),
+  rule(":root[data-reach='workshop']", workshopReach),
   within('print', rule(EVERY_ROOT, colourTokens('print'), printed)),
   within('(forced-colors: active)', rule(`${EVERY_ROOT}, [data-theme]`, forcedColours)),
 ].join('\n\n')

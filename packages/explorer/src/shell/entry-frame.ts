@@ -12,6 +12,7 @@ import { failureSentence } from './failureSentence.ts'
 import { kindName } from './kindName.ts'
 import { type Act, announceReader, type FocusOn } from './readerEvents.ts'
 import type { FigureFormat } from './saveFigure.ts'
+import { shownOf } from './shownOf.ts'
 import { whatChanged } from './whatChanged.ts'
 import './data-table.ts'
 import './worked-out.ts'
@@ -60,7 +61,7 @@ export class EntryFrame extends LitElement {
   declare can: Readonly<Record<Act, boolean>> | null
   declare canStandBeside: boolean
   declare reader: Reader
-  declare open: 'table' | 'worked out' | null
+  declare open: 'table' | 'worked out' | 'trust' | null
   declare seconds: number
   /** What came of the last file that was asked for. */
   declare said: string
@@ -109,20 +110,7 @@ export class EntryFrame extends LitElement {
 
   /** What the view draws from; null while there is no answer yet. */
   private get shown(): Shown | null {
-    const { state, entry, now, held, reader } = this
-    if (state.resultFor === null) return null
-    const refused = Object.keys(held).length > 0
-    return {
-      id: entry.id,
-      settings: entry.settings,
-      result: state.result,
-      scenario: state.resultFor,
-      now,
-      held,
-      stale: state.stale || refused,
-      edition: state.edition,
-      reader,
-    }
+    return shownOf(this)
   }
 
   /** The entry's own title, else its kind's, as far as it is known. */
@@ -214,16 +202,18 @@ export class EntryFrame extends LitElement {
     return html`
       ${this.view?.table ? this.fold('table', entry.asTable) : nothing}
       ${this.kind?.workedOut ? this.fold('worked out', entry.workedOut) : nothing}
+      ${this.view?.trust ? this.fold('trust', entry.trust) : nothing}
     `
   }
 
-  private fold(what: 'table' | 'worked out', words: string) {
+  private fold(what: 'table' | 'worked out' | 'trust', words: string) {
     const open = this.open === what
     return html`<button
       class="word"
       aria-expanded=${open ? 'true' : 'false'}
       @click=${() => {
         this.open = open ? null : what
+        if (what === 'trust') void import('./trust-card.ts').catch(() => undefined)
       }}
     >${words}</button>`
   }
@@ -247,7 +237,9 @@ export class EntryFrame extends LitElement {
     const table = this.open === 'table' ? this.view?.table?.(shown) : undefined
     if (table)
       return [html`<data-table class="folded" .table=${table}></data-table>`, this.exports(shown, table)]
-    const { kind } = this
+    const { kind, view } = this
+    if (this.open === 'trust' && view?.trust)
+      return html`<trust-card class="folded" .names=${view.trust} .reader=${this.reader}></trust-card>`
     if (this.open !== 'worked out' || !kind?.workedOut) return nothing
     const lines = kind.workedOut({
       input: this.state.input,

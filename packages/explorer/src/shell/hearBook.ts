@@ -17,6 +17,7 @@ import {
 import { listen } from '../controls/index.ts'
 import { adoptBook } from './openBook.ts'
 import { openFile } from './openFile.ts'
+import { enterView, leaveView } from './otherView.ts'
 import { findSetting, focusPageEditor, reveal, turnTo } from './pageWalk.ts'
 import { hearReader } from './readerEvents.ts'
 import { saveFile } from './saveFile.ts'
@@ -57,9 +58,19 @@ export function hearBook(on: SwardBook): void {
   hearReader(on, 'save', () => saveFile(on.book))
   hearReader(on, 'open', file => void open(on, file))
   hearReader(on, 'edit', editing => void edit(on, editing))
+  hearReader(on, 'adjuster', ({ adjuster }) => change(on, session => setAdjuster(session, adjuster)))
+  hearReader(on, 'view', ({ view }) => void enterView(on, view))
+  hearReader(on, 'leave', ({ page }) => void leaveView(on, page))
   hearReader(on, 'take-other', () => void on.desk?.takeOther())
   hearReader(on, 'dismiss', ({ kind }) => on.desk?.dismiss(kind))
   hearReader(on, 'forget-book', ({ name }) => forgetBook(on, name))
+}
+
+/** One that is not more than nothing is not known. */
+function setAdjuster(session: Session, adjuster: number | null): Session {
+  const { adjuster: _, ...book } = bookOf(session)
+  const known = adjuster !== null && adjuster > 0 ? { adjuster } : {}
+  return changeBook(session, { book: { ...book, ...known }, gesture: 'adjuster' })
 }
 
 /** Books for whose editing the page already listens. */

@@ -2,6 +2,7 @@ import { bookOf, isBooksAddress, placeOf, readAddress } from '../book/index.ts'
 import type { BooksPage } from './books-page.ts'
 import { focusSetting, settingPlace } from './findSetting.ts'
 import { openBook } from './openBook.ts'
+import { showAddressedView } from './otherView.ts'
 import type { PageEditor } from './page-editor.ts'
 import type { Act } from './readerEvents.ts'
 import type { SwardBook } from './sward-book.ts'
@@ -24,6 +25,7 @@ export function showPage(on: SwardBook, asked: number): void {
   const last = bookOf(desk.session()).pages.length - 1
   on.said = ''
   on.listing = false
+  on.view = null
   on.page = Math.min(Math.max(asked, 0), last)
   desk.look(new Set(idsOf(on).slice(0, FIRST_DRAWN)))
   on.turn++
@@ -76,6 +78,7 @@ export async function heardAddress(on: SwardBook): Promise<void> {
     showPage(on, (address.page ?? 1) - 1)
   } else if (name !== desk.name() || hasOther) on.opening = await openBook(house, location.hash)
   else showPage(on, (address.page ?? 1) - 1)
+  await showAddressedView(on)
   const page = await shownPage(on)
   window.scrollTo(0, 0)
   page?.focusHeading()

@@ -1,4 +1,4 @@
-import type { Way } from '../book/index.ts'
+import type { ViewName, Way } from '../book/index.ts'
 import type { Preferences } from './preferences.ts'
 
 /** What can be done with an entry or a page while it is edited. */
@@ -34,6 +34,12 @@ export type ReaderEvents = {
   show: { readonly id: string }
   /** Another tab's changes in place of these. */
   'take-other': undefined
+  /** How far a whole turn of the adjuster moves its roller, m; null: not known. */
+  adjuster: { readonly adjuster: number | null }
+  /** Another view of the book, by its name in the address. */
+  view: { readonly view: ViewName }
+  /** Back to the pages, to this one. */
+  leave: { readonly page: number }
   dismiss: { readonly kind: string }
   /** Forget a kept book. */
   'forget-book': { readonly name: string }

@@ -11,6 +11,7 @@ import {
   type Listed,
   type Page,
   readAddress,
+  type ViewName,
   writeAddress,
 } from '../book/index.ts'
 import type { NamedEntry } from '../entries/view.ts'
@@ -22,8 +23,10 @@ import { hearBook, step } from './hearBook.ts'
 import { kindName } from './kindName.ts'
 import './notice-list.ts'
 import type { House, Opening } from './openBook.ts'
+import { drawView, showAddressedView } from './otherView.ts'
 import './page-foot.ts'
 import './page-turn.ts'
+import './page-ways.ts'
 import { heardAddress, heardNear, showBooks, showPage, showWhole } from './pageWalk.ts'
 import { keepPreferences, layPaper, type Preferences, readPreferences } from './preferences.ts'
 import './problem-list.ts'
@@ -44,6 +47,7 @@ export class SwardBook extends LitElement {
     unopened: { state: true },
     page: { state: true },
     listing: { state: true },
+    view: { state: true },
     editing: { state: true },
     turn: { state: true },
     said: { state: true },
@@ -58,6 +62,8 @@ export class SwardBook extends LitElement {
   declare page: number
   /** All books are listed in place of a page. */
   declare listing: boolean
+  /** Another view than the pages. */
+  declare view: ViewName | null
   declare editing: boolean
   /** Counts what is new to show. */
   declare turn: number
@@ -71,6 +77,11 @@ export class SwardBook extends LitElement {
   /** The same reader is one object: elements can tell by it that nothing has changed. */
   private readsAs: Preferences | null = null
   private sameReader: Reader | null = null
+  private laidAs: Preferences | null = null
+  private chosen: Preferences | null = null
+  private sameWall: Preferences | null = null
+  private namedPages: readonly Page[] | null = null
+  private sameNamed: readonly NamedEntry[] = []
   private unlisten: readonly (() => void)[] = []
 
   constructor() {
@@ -80,6 +91,7 @@ export class SwardBook extends LitElement {
     this.unopened = false
     this.page = 0
     this.listing = false
+    this.view = null
     this.editing = false
     hearBook(this)
   }
@@ -90,12 +102,18 @@ export class SwardBook extends LitElement {
   }
 
   get reader(): Reader {
-    const { units, paper } = this.preferences
-    if (this.readsAs !== this.preferences || !this.sameReader) {
-      this.readsAs = this.preferences
-      this.sameReader = readerFor({ units, figureText: figureText(paper) })
+    const { laid } = this
+    if (this.readsAs !== laid || !this.sameReader) {
+      this.readsAs = laid
+      const { units, paper, workshop } = laid
+      this.sameReader = readerFor({ units, figureText: figureText(paper, workshop), workshop })
     }
     return this.sameReader
+  }
+
+  /** What the reader chose, but for the wall: a lecture is always on its paper. */
+  private get laid(): Preferences {
+    return this.view === 'lecture' ? this.onWall : this.preferences
   }
 
   /** An entry as a reader knows it. */
@@ -105,7 +123,6 @@ export class SwardBook extends LitElement {
 
   prefer(preferences: Preferences): void {
     this.preferences = preferences
-    layPaper(document.documentElement, preferences.paper)
     if (this.desk) keepPreferences(this.desk.house.store, preferences)
   }
 
@@ -116,13 +133,18 @@ export class SwardBook extends LitElement {
   }
 
   /** The book's name in the address; null for the one an address without a name means. */
-  private get addressed(): string | null {
+  get addressed(): string | null {
     const { desk } = this
     return !desk || desk.name() === desk.house.first ? null : desk.name()
   }
 
   addressOf(page: number): string {
-    return writeAddress({ book: this.addressed, page: page + 1, scenario: this.desk?.carried() ?? null })
+    return writeAddress({
+      book: this.addressed,
+      page: page + 1,
+      scenario: this.desk?.carried() ?? null,
+      view: this.view,
+    })
   }
 
   override connectedCallback(): void {
@@ -144,21 +166,35 @@ export class SwardBook extends LitElement {
     for (const stop of this.unlisten) stop()
   }
 
+  private get onWall(): Preferences {
+    if (this.chosen !== this.preferences || !this.sameWall) {
+      this.chosen = this.preferences
+      this.sameWall = { ...this.preferences, paper: 'projector', workshop: false }
+    }
+    return this.sameWall
+  }
+
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('opening')) return
     const { store } = this.opening.house
     if (!this.preferences) {
       this.preferences = readPreferences(store)
-      layPaper(document.documentElement, this.preferences.paper)
     }
     this.desk = openDesk(this.opening, () => this.turn++)
     showPage(this, (readAddress(location.hash).page ?? 1) - 1)
+    void showAddressedView(this)
     if (isBooksAddress(location.hash)) showBooks(this)
   }
 
   override updated(): void {
     const { desk } = this
     if (!desk) return
+    const { laid } = this
+    if (this.laidAs !== laid) {
+      this.laidAs = laid
+      layPaper(document.documentElement, laid)
+      document.documentElement.toggleAttribute('data-lecture', this.view === 'lecture')
+    }
     if (this.desks.get(desk.name()) !== desk) {
       this.desks.set(desk.name(), desk)
       this.listBooks()
@@ -168,22 +204,30 @@ export class SwardBook extends LitElement {
       return
     }
     const { title } = this.book
-    document.title = `${title || this.reader.words.page.untitledBook} \u00b7 Swardsink`
+    const titled = `${title || this.reader.words.page.untitledBook} \u00b7 Swardsink`
+    if (document.title !== titled) document.title = titled
     // Values that no longer stand, and a name that is no longer this book's, go out of the address.
     const { scenario, book } = readAddress(location.hash)
     if ((scenario !== null && desk.carried() === null) || (book ?? desk.house.first) !== desk.name())
       history.replaceState(null, '', this.addressOf(this.page) || location.pathname + location.search)
   }
 
+  /** The same list for the same pages, so that frames can tell by it that nothing has changed. */
   private get named(): readonly NamedEntry[] {
-    return this.book.pages.flatMap(({ entries }) =>
-      entries.map(entry => ({ id: entry.id, kind: entry.kind, title: this.titleOf(entry) })),
-    )
+    const { pages } = this.book
+    if (this.namedPages !== pages) {
+      this.namedPages = pages
+      this.sameNamed = pages.flatMap(({ entries }) =>
+        entries.map(entry => ({ id: entry.id, kind: entry.kind, title: this.titleOf(entry) })),
+      )
+    }
+    return this.sameNamed
   }
 
   override render() {
     const { desk } = this
     if (!desk) return nothing
+    if (this.view) return drawView(this, this.view)
     const { book, reader, page: index, editing } = this
     const { history: past } = desk.session()
     const page = book.pages[index]
@@ -237,6 +281,11 @@ export class SwardBook extends LitElement {
         .values=${desk.carried()}
         .reader=${reader}
       ></page-turn>
+      <page-ways
+        .asks=${this.book.pages.some(({ entries }) => entries.some(({ kind }) => kind === 'question'))}
+        .preferences=${this.preferences}
+        .reader=${reader}
+      ></page-ways>
       ${this.foot(desk)}`
   }
 

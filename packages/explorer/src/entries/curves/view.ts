@@ -55,6 +55,7 @@ function table({ result, reader }: ShownCurves): Table {
 /** Load or pressure against sinkage, several on one pair of axes. */
 export const curvesView: View<'curves', CurvesSettings, CurvesResult> = {
   kind: 'curves',
+  trust: ['strain', 'fitted', 'locking'],
   title: ({ settings, reader }) => reader.words.curves.titles[settings.show],
   finding: curvesFinding,
   note,

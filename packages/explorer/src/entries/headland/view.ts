@@ -8,6 +8,7 @@ import './headland-entry.ts'
 /** A roller on a headland turn: how far its face slides, and the rack beside it. */
 export const headlandView: View<'headland', HeadlandSettings, HeadlandResult> = {
   kind: 'headland',
+  trust: ['sliding'],
   title: ({ settings, reader }) => reader.words.headland.title[settings.at],
   finding: headlandFinding,
   note: ({ settings, reader }) => {

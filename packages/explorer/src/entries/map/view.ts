@@ -64,6 +64,7 @@ function note({ settings, result, reader }: ShownMap): string {
 /** Roller mass against softness, with contours of what they come to. */
 export const mapView: View<'map', MapSettings, MapResult> = {
   kind: 'map',
+  trust: ['softness', 'arc', 'locking'],
   title: ({ settings, reader }) => reader.words.map.quantities[settings.quantity],
   finding: mapFinding,
   note,

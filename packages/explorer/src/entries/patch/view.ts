@@ -21,6 +21,7 @@ function note({ result, reader }: Shown<PatchSettings, PatchResult>): string {
 /** Pressure under a roller, the full solution of it. */
 export const patchView: View<'patch', PatchSettings, PatchResult> = {
   kind: 'patch',
+  trust: ['contact', 'strain'],
   title: ({ settings, reader }) => reader.words.patch.title[settings.at],
   finding: patchFinding,
   note,

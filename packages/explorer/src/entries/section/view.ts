@@ -70,6 +70,7 @@ function table({ result, reader }: ShownSection): Table {
 /** A roller cut along its axis: what the lands carry, and the mat between them. */
 export const sectionView: View<'section', SectionSettings, SectionResult> = {
   kind: 'section',
+  trust: ['mat', 'grooves', 'contact'],
   title: ({ settings, reader }) => reader.words.section.title[settings.at],
   finding: sectionFinding,
   note,

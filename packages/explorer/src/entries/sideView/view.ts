@@ -60,6 +60,7 @@ function table({ result, reader }: ShownSide): Table {
 /** The unit from the side with the two numbers and their settings. */
 export const sideViewView: View<'sideView', SideViewSettings, SettledUnit> = {
   kind: 'sideView',
+  trust: ['softness', 'arc', 'locking', 'injury'],
   title: ({ reader }) => reader.words.sideView.title,
   finding: sideViewFinding,
   saysFinding: true,

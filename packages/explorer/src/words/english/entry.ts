@@ -3,6 +3,8 @@ import type { Values } from './speaking.ts'
 export const entry = {
   asTable: 'As a table',
   workedOut: 'How this is worked out',
+  trust: 'How far to trust this',
+  trustSection: 'The whole of it: docs/physics.md §5 and §6.',
   section: (section: string) => `Equations: docs/physics.md ${section}.`,
   check: (path: string) => `Checked by ${path}.`,
   working: (seconds: string) => `working, ${seconds} s`,

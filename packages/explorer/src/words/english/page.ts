@@ -10,6 +10,7 @@ export const page = {
   print: 'Print',
   undo: 'Undo',
   redo: 'Redo',
+  noView: 'This view could not be fetched: is there a connection?',
   changes: 'Your changes',
   restore: 'Back to this book’s values',
   saveFile: 'Save as a file',
