@@ -16,10 +16,12 @@ export {
   type PressedSettled,
   press,
 } from './press.ts'
+export { type OutcomeName, outcomeNames, type PressedColumn, pressColumn } from './pressColumn.ts'
 export { type Pass, type Passes, type PassesQuestion, repeatedPasses } from './repeatedPasses.ts'
 export { describeOnTrack, type RollerOnTrack, rollerOnTrack, type TrackPressing } from './rollerOnTrack.ts'
 export { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 export { type RollingQuestion, type RollingSettled, rollingAtSpeed } from './rollingAtSpeed.ts'
+export { readSinkages, type SinkageTable, sinkageTable } from './sinkageTable.ts'
 export { trackBehind } from './trackBehind.ts'
 export type { Track } from './trackCurve.ts'
 export type { Pressing } from './wholeRoller.ts'

@@ -120,7 +120,7 @@ export function describePressing(question: ContactQuestion, pressing: Pressing):
 const BALANCED = 1e-12
 
 /** Sinkage at which linear springs of the same softness would carry the load: the start of the search. */
-function firstGuess({ roller, turf }: ContactQuestion, load: Newtons): Metres {
+export function firstGuess({ roller, turf }: ContactQuestion, load: Newtons): Metres {
   const k = REFERENCE_PRESSURE / softnessOf(turf.law)
   const R = roller.diameter / 2
   return ((3 * load) / (4 * k * roller.length * Math.sqrt(2 * R))) ** (2 / 3)

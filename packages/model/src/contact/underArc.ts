@@ -27,6 +27,8 @@ export function underArcByDepth(
   out: UnderArc,
 ): void {
   const breaks = curve.breaks ?? []
+  // a power below one is felt beyond the break next to zero too
+  const isSteep = (curve.powerAtZero ?? 1) < 1
   out.load = 0
   out.slope = 0
   let from = 0
@@ -41,7 +43,7 @@ export function underArcByDepth(
         break
       }
     }
-    const rule = to === reach ? arcNodes(sinkage / curve.pole) : inner
+    const rule = to === reach || isSteep ? arcNodes(sinkage / curve.pole) : inner
     const { places, weights: parts } = rule
     const width = to - from
     const count = places.length

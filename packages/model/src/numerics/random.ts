@@ -90,11 +90,14 @@ export function randomFrom(seed: number): Random {
   const integer = (below: number): number => {
     if (!Number.isInteger(below) || below < 1 || below > WORD)
       refuse([{ path: 'below', expected: 'a whole number from 1 to 4294967296', received: String(below) }])
+    if (below === WORD) return word()
+    // remainders of whole words, which a processor has; 2³² itself is none: 2³² − below leaves the same
+    const parts = below >>> 0
+    const rest = (-below >>> 0) % parts
     // words past the last whole multiple would make the first numbers likelier
-    const end = WORD - (WORD % below)
     for (;;) {
-      const drawn = word()
-      if (drawn < end) return drawn % below
+      const drawn = word() >>> 0
+      if (drawn < WORD - rest) return drawn % parts
     }
   }
   return { uniform, normal, integer }

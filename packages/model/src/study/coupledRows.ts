@@ -1,14 +1,7 @@
+import type { OutcomeName } from '../contact/index.ts'
 import type { Turf } from '../turf/index.ts'
 import { type Anchors, evenly, lagrange, placeAmong, STENCIL } from './interpolation.ts'
-import {
-  type CellAnswer,
-  type CellSolver,
-  keep,
-  type MapRow,
-  mark,
-  type OutcomeName,
-  type RowSolver,
-} from './mapRow.ts'
+import { type CellAnswer, type CellSolver, keep, type MapRow, mark, type RowSolver } from './mapRow.ts'
 
 /** Anchors lie this far apart in ln softness; over the masses six are enough, whose loads differ by less than twofold. */
 const SOFTNESS_STEP = 0.12

@@ -1,3 +1,4 @@
+import { type OutcomeName, outcomeNames } from '../contact/index.ts'
 import type { Turf } from '../turf/index.ts'
 
 /** The cells of one softness, one a mass. */
@@ -5,10 +6,6 @@ export type MapRow = { readonly values: Float64Array; readonly outcomes: Uint8Ar
 
 /** Fills the row of a softness; the turf is the map's at that softness. */
 export type RowSolver = (softness: number, turf: Turf, cells: MapRow) => void
-
-/** What a cell may hold; `outcomes` of a map indexes this list. */
-export const outcomeNames = ['settled', 'bottomed out', 'not converged'] as const
-export type OutcomeName = (typeof outcomeNames)[number]
 
 /** One cell solved for itself. */
 export type CellAnswer =

@@ -1,4 +1,4 @@
-import type { Arc, Condition } from '../contact/index.ts'
+import { type Arc, type Condition, type OutcomeName, outcomeNames } from '../contact/index.ts'
 import {
   describe,
   InputError,
@@ -15,7 +15,7 @@ import { isCoupled, type Unit, unitQuestionProblems, withBuildUp } from '../unit
 import { coupledRows } from './coupledRows.ts'
 import { loneRows } from './loneRows.ts'
 import { type MapQuantity, mapQuantities } from './mapQuantity.ts'
-import { type MapRow, mark, type OutcomeName, outcomeNames } from './mapRow.ts'
+import { type MapRow, mark } from './mapRow.ts'
 import { unitCells, unitRows } from './unitRows.ts'
 
 export type MapQuestion = {

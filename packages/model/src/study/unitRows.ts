@@ -29,8 +29,8 @@ const rearReading: TableReading = { lnSinkage: 0, slope: 0 }
 type Leaning = { tilt: number; front: number; rear: number }
 
 const MOST_TURNS = 12
-/** On the sinkages, relative. */
-const CLOSE = 1e-11
+/** A miss of the sinkages this small, relative, is mended along the tangent: that leaves its square. */
+const TANGENT = 1e-6
 
 /** Tilt at which both tables and the balance agree; false when a load leaves a table. */
 function leanOnTables(balance: Balance, front: InverseTable, rear: AxleReader, state: Leaning): boolean {
@@ -47,17 +47,17 @@ function leanOnTables(balance: Balance, front: InverseTable, rear: AxleReader, s
     const deepFront = Math.exp(frontReading.lnSinkage)
     const deepRear = Math.exp(rearReading.lnSinkage)
     const miss = deepRear - deepFront - wheelbase * sine - rise * (1 - cosine)
-    if (Math.abs(miss) <= CLOSE * (deepFront + deepRear)) {
+    // how both sinkages go with the tilt
+    const frontGain = (-deepFront * frontReading.slope * onRear.slope) / onFront
+    const rearGain = (deepRear * rearReading.slope * onRear.slope) / onRear.load
+    const step = -miss / (rearGain - frontGain - (wheelbase * cosine + rise * sine))
+    tilt += step
+    if (Math.abs(miss) <= TANGENT * (deepFront + deepRear)) {
       state.tilt = tilt
-      state.front = deepFront
-      state.rear = deepRear
+      state.front = deepFront + frontGain * step
+      state.rear = deepRear + rearGain * step
       return true
     }
-    const slope =
-      (deepRear * rearReading.slope * onRear.slope) / onRear.load +
-      (deepFront * frontReading.slope * onRear.slope) / onFront -
-      (wheelbase * cosine + rise * sine)
-    tilt -= miss / slope
   }
   return false
 }

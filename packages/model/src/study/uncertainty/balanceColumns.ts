@@ -32,10 +32,16 @@ export function balanceColumns(unit: Unit, columnOf: ColumnOf, count: number): B
   const frontDiameter = columnOf('frontRoller.diameter', frontRoller.diameter)
   const rearDiameter = columnOf('rearRoller.diameter', rearRoller.diameter)
   const slope = columnOf('slopeAlong', unit.slopeAlong ?? 0)
-  const level = slope.every(angle => angle === 0)
-  const down = slope.map(angle => GRAVITY * (level ? 1 : Math.cos(angle)))
-  const back = slope.map(angle => GRAVITY * (level ? 0 : Math.sin(angle)))
   const fresh = () => new Float64Array(count)
+  const down = fresh().fill(GRAVITY)
+  const back = fresh()
+  // loops, not maps: a map of a typed array puts every number on the heap
+  for (let i = 0; i < count; i++) {
+    const angle = slope[i]!
+    if (angle === 0) continue
+    down[i] = GRAVITY * Math.cos(angle)
+    back[i] = GRAVITY * Math.sin(angle)
+  }
   const sums = { total: fresh(), along: fresh(), above: fresh(), pull: fresh() }
   const add: Add = (i, downwards, backwards, at, lift) => {
     sums.total[i] = sums.total[i]! + downwards
@@ -77,6 +83,7 @@ export function balanceColumns(unit: Unit, columnOf: ColumnOf, count: number): B
       add(i, mass[i]! * down[i]! + pressed[i]!, mass[i]! * back[i]! - forward[i]!, at[i]!, lift(i))
   })
   const hitch = liftOf('hitchHeight', unit.hitchHeight)
-  const steady = sums.pull.map((pull, i) => (unit.hitchHeight === undefined ? 0 : -pull * hitch(i)))
+  const steady = fresh()
+  if (unit.hitchHeight !== undefined) for (let i = 0; i < count; i++) steady[i] = -sums.pull[i]! * hitch(i)
   return { total: sums.total, along: sums.along, above: sums.above, steady, wheelbase, rise }
 }

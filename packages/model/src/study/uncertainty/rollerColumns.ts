@@ -1,7 +1,7 @@
 import { isGrooved, type Roller } from '../../roller/index.ts'
 import { REFERENCE_PRESSURE } from '../../turf/index.ts'
 import type { ColumnOf } from './balanceColumns.ts'
-import type { LnReader, LnReading, SideMaker } from './sideMaker.ts'
+import { type LnReader, type LnReading, lnOf, type SideMaker } from './sideMaker.ts'
 
 const here: LnReading = { lnLoad: 0, slope: 0 }
 const overFloor: LnReading = { lnLoad: 0, slope: 0 }
@@ -23,7 +23,7 @@ export function springRoller(
   const { length, surface } = roller
   const side = sideFor(columnOf(`${end}.diameter`, roller.diameter))
   const long = columnOf(`${end}.length`, length)
-  const lnLong = long.map(L => Math.log(2 * L))
+  const lnLong = lnOf(long, Math.LN2)
   if (!isGrooved(surface))
     return (i, lnSinkage, out) => {
       if (!side(i, lnSinkage, out)) return false

@@ -44,6 +44,15 @@ function lnArcPart(exponent: number): number {
   return values[k]! + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)))
 }
 
+/** ln of a column and something more. A loop, not a map: a map of a typed array puts every number on the heap. */
+export function lnOf(column: Float64Array, more: ArrayLike<number> | number, part = 1): Float64Array {
+  const sum = new Float64Array(column.length)
+  const each = typeof more === 'number' ? undefined : more
+  const all = typeof more === 'number' ? more : 0
+  for (let i = 0; i < sum.length; i++) sum[i] = (each ? each[i]! : all) + part * Math.log(column[i]!)
+  return sum
+}
+
 /** Reads sides of rollers, from columns of what is drawn of the law: for the diameters of each roller in turn. */
 export type SideMaker = (columnOf: ColumnOf) => (diameter: Float64Array) => LnReader
 
@@ -60,7 +69,7 @@ const powerSide =
     const lnOfLaw = new Float64Array(s.length)
     for (let i = 0; i < s.length; i++) lnOfLaw[i] = lnArcPart(n[i]!) + LN_REFERENCE - n[i]! * Math.log(s[i]!)
     return diameter => {
-      const lnFactor = lnOfLaw.map((ln, i) => ln + Math.log(diameter[i]!) / 2)
+      const lnFactor = lnOf(diameter, lnOfLaw, 1 / 2)
       return (i, lnSinkage, out) => {
         const power = n[i]! + 1 / 2
         out.lnLoad = lnFactor[i]! + power * lnSinkage
@@ -166,14 +175,11 @@ function similarSide(
   depth: Float64Array,
   pressure: (draw: number) => number,
 ): ReturnType<SideMaker> {
-  const lnDepth = new Float64Array(depth.length)
+  const lnDepth = lnOf(depth, 0)
   const lnOfLaw = new Float64Array(depth.length)
-  for (let i = 0; i < depth.length; i++) {
-    lnDepth[i] = Math.log(depth[i]!)
-    lnOfLaw[i] = Math.log(pressure(i)) + (lnDepth[i]! - Math.LN2) / 2
-  }
+  for (let i = 0; i < depth.length; i++) lnOfLaw[i] = Math.log(pressure(i)) + (lnDepth[i]! - Math.LN2) / 2
   return diameter => {
-    const lnFactor = lnOfLaw.map((ln, i) => ln + Math.log(diameter[i]!) / 2)
+    const lnFactor = lnOf(diameter, lnOfLaw, 1 / 2)
     return (i, lnSinkage, out) => {
       if (!read(i, lnSinkage - lnDepth[i]!, out)) return false
       out.lnLoad += lnFactor[i]!
