@@ -6,6 +6,7 @@ import { repository } from '../support/files.ts'
 import { compareOnSand, sandReadings } from '../support/sandPlates.ts'
 import { expectPrinted } from '../support/tolerance.ts'
 
+// Readings: Kruger 2026, doi 10.5281/zenodo.17584462 (CC BY 4.0), plates on bare sand; docs/sandPlates.csv.
 const document = readFileSync(join(repository, 'docs/sandPlates.md'), 'utf8')
 /** Rows of the tables of a document, without their headings. */
 const rowsOf = (text: string): readonly (readonly string[])[] =>

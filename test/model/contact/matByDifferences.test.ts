@@ -70,6 +70,7 @@ function modelLine(law: PressureLaw, spread: number, R: number, z: number, arc: 
   return loaded.outcome === 'settled' ? loaded.lineLoad : expect.fail(loaded.outcome)
 }
 
+// The mat p(u) − G u″ is that of Filonenko-Borodich 1940 and Pasternak 1954 (from memory); here it is solved on a mesh.
 describe('a smooth roller on turf that spreads load, the mat by finite differences', () => {
   test.each(named)('%s on a parabola: order two, and the same load', (_, law) => {
     const exact = modelLine(law, 2 * mm, 32 * mm, 1.5 * mm, 'parabola') / 2

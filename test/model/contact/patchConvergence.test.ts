@@ -61,6 +61,7 @@ describe('a smooth roller, against the closed balance of docs/physics.md §3.2',
   })
 })
 
+// Method: truncated Newton multigrid, Gräser and Kornhuber 2009 (from memory), whose cycles do not grow with the mesh.
 describe('cycles on the finest mesh', () => {
   const turfs = [
     { law: law(1), spread: 2 * mm },

@@ -93,6 +93,7 @@ describe('limits', () => {
   })
 })
 
+// Method: Fritsch and Carlson 1980, SIAM Journal on Numerical Analysis 17(2):238-246: no piece turns back.
 describe('monotone cubics', () => {
   const increments = fc.array(
     fc.tuple(fc.double({ min: 0.01, max: 1, noNaN: true }), fc.double({ min: 0.01, max: 30, noNaN: true })),

@@ -35,6 +35,7 @@ describe('every law of pressure against sinkage', () => {
     everyLaw(300, law => expectNear(pressureAt(law, softnessOf(law)), 10e3, identity))
   })
 
+  // Winkler 1867 (linear), Bernstein 1913 and Bekker 1956 (power), Kondner 1963 and Bandis 1983 (stiffening); from memory.
   test('is the equation it is called after', () => {
     everyLaw(500, (law, z) => {
       const second = referenceLaw(law)

@@ -46,6 +46,7 @@ function stepOf(
   return { step: [...room.step], damping, rank }
 }
 
+// Method: Moré 1978, Lecture Notes in Mathematics 630:105-116 (from memory): the damped step inside its radius.
 describe('limits', () => {
   test('(AᵀA + λE²) z = −Aᵀr, and |E z| is within a tenth of the radius or λ is nothing', () => {
     let damped = 0

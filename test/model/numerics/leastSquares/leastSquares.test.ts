@@ -80,6 +80,7 @@ describe('published values: closed forms', () => {
   })
 })
 
+// Method of the differences: Ridders 1982 (from memory), extrapolated from several steps.
 describe('slopes', () => {
   const points = along(30, x => 5 * (1 - Math.exp(-0.2 * x)))
   const given = residualsOf(rise, points, 2, (x, [a = 0, b = 0]) => [
@@ -217,6 +218,8 @@ describe('bounds', () => {
   })
 })
 
+// Where a search has arrived: Bates and Watts 1981, Technometrics 23:179-183 (from memory), the undamped step in units
+// of what is left; that damped steps alone do not tell it, Transtrum and Sethna 2012, arXiv:1201.5885.
 describe('endings', () => {
   test('two parameters of which only the sum counts are not determined', () => {
     const solved = solve(

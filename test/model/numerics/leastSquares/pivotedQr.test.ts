@@ -59,6 +59,7 @@ describe('limits', () => {
     )
   })
 
+  // Method: Businger and Golub 1965 (from memory), whose pivots leave the diagonal in falling order.
   test('no diagonal is larger than the one before', () => {
     fc.assert(
       fc.property(matrices, columns => {

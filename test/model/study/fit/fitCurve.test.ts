@@ -72,6 +72,7 @@ describe('published values: robust regressions of the stack loss', () => {
       }),
     })
 
+  // Standard errors after Huber 1981, Robust Statistics (from memory); rlm computes the same.
   test.each(['squares', 'huber', 'bisquare'])('%s', kind => {
     const own = rows.filter(({ loss }) => loss === kind)
     const spread = numberOf(own[0]!, 'spread')

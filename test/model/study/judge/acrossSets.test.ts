@@ -18,7 +18,7 @@ function numbersWith(count: number, mean: number, deviation: number): number[] {
 }
 
 describe('published values', () => {
-  test('195 readings of a heat flow meter: mean 9.261460 within 9.258242 and 9.264679 (NIST handbook, §1.3.5.2)', () => {
+  test('195 readings of a heat flow meter: mean 9.261460 within 9.258242 and 9.264679 (NIST/SEMATECH, §1.3.5.2)', () => {
     const { interval } = acrossSets({
       estimates: named(numbersWith(195, 9.26146, 0.02278881)),
       scale: 'difference',
@@ -28,7 +28,7 @@ describe('published values', () => {
     expectNear(bounds(interval).high, 9.264679, stated(1.1e-7))
   })
 
-  test('one more of five: 2.776 · √1.2 deviations away, by the table of t for four degrees (from memory)', () => {
+  test('one more of five: 2.776 · √1.2 deviations away, by the table of Student’s t (from memory)', () => {
     const { newSet, interval } = acrossSets({
       estimates: named(numbersWith(5, 10, 2)),
       scale: 'difference',
@@ -83,6 +83,7 @@ describe('an error that sets share', () => {
     expect(bounds(own.interval).high - 3).toBeLessThan(2)
   })
 
+  // Degrees of freedom of a sum of variances: Satterthwaite 1946 (from memory).
   test('covers what it should: sets with scatter and an error in common', () => {
     const random = randomFrom(17)
     const tries = 4000
@@ -111,6 +112,8 @@ describe('an error that sets share', () => {
   })
 })
 
+// Studentised: Hall 1988, Annals of Statistics 16:927-953; joined with an error in common in squares: Zou and Donner 2008
+// (both from memory).
 describe('the bootstrap', () => {
   const of = (count: number, seed = 3) =>
     acrossSets({

@@ -22,6 +22,7 @@ const readAt = (pressures: readonly number[], scatter: number) =>
     scatter,
   })
 
+// Condition index of columns of unit length: Belsley, Kuh and Welsch 1980 (from memory).
 describe('exponent and softness', () => {
   test('are told by loads over a wide range', () => {
     expect(cannotTell(readAt(ladder(3 * kPa, 30 * kPa), 0.03 * mm))).toEqual([])

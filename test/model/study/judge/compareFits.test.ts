@@ -55,6 +55,7 @@ describe('nested laws', () => {
     expect(found!.below).toBeNull()
   })
 
+  // Self and Liang 1987, JASA 82:605-610 (from memory).
   test('at the edge count half the probability, and are then right one time in twenty', () => {
     // A bend that cannot be negative, of which there is none: the larger law is as often at its edge as not.
     const random = randomFrom(12)
@@ -82,6 +83,7 @@ describe('nested laws', () => {
   })
 })
 
+// AICc: Hurvich and Tsai 1989, Biometrika 76:297-307 (from memory).
 describe('the table', () => {
   const named = (name: string, aicc: number | null, outcome: Fit['outcome'] = 'converged') => ({
     name,

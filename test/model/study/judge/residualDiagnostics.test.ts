@@ -32,6 +32,7 @@ describe('published values', () => {
   })
 })
 
+// Cook 1977, Technometrics 19:15-18; Belsley, Kuh and Welsch 1980, Regression Diagnostics (from memory).
 describe('Cook’s distance and deleted residuals', () => {
   test('are what leaving each row out does', () => {
     const { residuals } = residualDiagnostics(stops)
@@ -168,6 +169,7 @@ describe('trends', () => {
     expect(found.sentences.some(text => text.includes('drift'))).toBe(true)
   })
 
+  // The exact probability of so few runs: Wald and Wolfowitz 1940 (from memory).
   test('runs agree with counting every order of five and four signs', () => {
     const orders: number[][] = []
     for (let bits = 0; bits < 512; bits++) {
@@ -183,6 +185,7 @@ describe('trends', () => {
 describe('normality, a hint', () => {
   const draws = (count: number, of: () => number) => Array.from({ length: count }, of)
 
+  // Percentage points of W′: Royston 1993, The Statistician 42:37-43 (from memory).
   test('calls normal numbers crooked one time in twenty', () => {
     const random = randomFrom(5)
     for (const n of [10, 25, 80]) {

@@ -84,6 +84,8 @@ function heightVariance(fit: ComplianceFit): number {
   )
 }
 
+// The covariance after one more reading: Sherman and Morrison 1950; rankings: Atkinson, Donev and Tobias 2007, Optimum
+// Experimental Designs (from memory).
 describe('what a reading narrows is what fitting it too would narrow', () => {
   const fit = fitOf()
   const told = nextReading({ fit, candidates, scenario, unit })

@@ -7,6 +7,7 @@ import { expectNear, ofSize, stated } from '../../../support/tolerance.ts'
 const layout = { blocks: 20, size: 2000 }
 const columns = latinColumns(randomFrom(5), layout, { normal: 3, uniform: 1 })
 
+// McKay, Beckman and Conover 1979, Technometrics 21:239-245 (from memory).
 describe('Latin hypercubes', () => {
   const slicesOf = (column: Float64Array, block: number, share: (x: number) => number) =>
     Array.from(column.subarray(block * layout.size, (block + 1) * layout.size), x =>
@@ -53,6 +54,7 @@ describe('Latin hypercubes', () => {
 const varianceOf = (a: number, b: number, c: number, m4: number, m6: number) =>
   a * a + 2 * a * c * m4 + c * c * m6 + b * b * (m4 - 1)
 
+// First-order shares: Sobol’ 1993, by orthogonal polynomials as Sudret 2008 (from memory).
 describe('shares of a cubic in four inputs', () => {
   const [x, p, q] = columns.normal
   const [u] = columns.uniform

@@ -91,6 +91,7 @@ describe('a fit', () => {
     expectNear(told.hangsOn?.[0]?.share.value ?? Number.NaN, 1, stated(5e-3))
   })
 
+  // χ² of the draws after Marsaglia and Tsang 2000 (from memory).
   test('whose noise was estimated scatters as Student’s t', () => {
     const freedom = 8
     const told = answered(uncertainHeight({ ...question, fit: fitted('estimated', freedom) }))

@@ -148,6 +148,7 @@ describe('what it hangs on', () => {
 })
 
 describe('the error of limited draws', () => {
+  // Replicated hypercubes: Iman 1981 (from memory).
   test('is what twenty blocks say it is: forty seeds scatter by as much', () => {
     const runs = Array.from({ length: 40 }, (_, seed) =>
       answered(
