@@ -1,4 +1,6 @@
 import {
+  type BenchSetting,
+  benchHeightFor,
   GRAVITY,
   type QuantityName,
   type Scenario,
@@ -12,7 +14,7 @@ import { type SettledInput, settleOnce } from '../settled.ts'
 /** What the unit at rest can be asked for in prose, by the names books use. */
 type Ask = {
   readonly quantity: QuantityName
-  of(settled: SettledUnit, input: SettledInput): number | null
+  of(settled: SettledUnit, input: SettledInput, scenario: Scenario): number | null
 }
 
 function dropWith(input: SettledInput): number | null {
@@ -32,6 +34,16 @@ function twiceAsSoft({ unit, turf, condition }: SettledInput): SettledInput | nu
   return { unit, turf: withSoftness(turf, twice), condition }
 }
 
+/** How the unit is set for the height that is wanted; null while none is, or where no setting gives it. */
+function holding(input: SettledInput, { effectiveHeight }: Scenario): BenchSetting | null {
+  if (effectiveHeight === undefined) return null
+  const setting = benchHeightFor({ ...input, effectiveHeight })
+  // No edge can be set below the line that the rollers stand on.
+  return setting.outcome === 'settled' && setting.benchHeight > 0 ? setting : null
+}
+
+const middle = ({ left, right }: BenchSetting['change']): number => (left + right) / 2
+
 const difference = (more: number | null, now: number): number | null => (more === null ? null : more - now)
 
 const computed: Readonly<Record<string, Ask>> = {
@@ -42,6 +54,24 @@ const computed: Readonly<Record<string, Ask>> = {
   'rear.sinkage': { quantity: 'sinkage', of: ({ rear }) => rear.sinkage },
   drop: { quantity: 'drop', of: ({ drop }) => drop.middle },
   effectiveHeight: { quantity: 'height', of: ({ effectiveHeight }) => effectiveHeight.middle },
+  'toHold.benchHeight': {
+    quantity: 'height',
+    of: (_, input, scenario) => holding(input, scenario)?.benchHeight ?? null,
+  },
+  'toHold.change': {
+    quantity: 'height',
+    of(_, input, scenario) {
+      const setting = holding(input, scenario)
+      return setting && middle(setting.change)
+    },
+  },
+  'toHold.travel': {
+    quantity: 'height',
+    of(_, input, scenario) {
+      const setting = holding(input, scenario)
+      return setting && middle(setting.rollerTravel)
+    },
+  },
   'body.weight': { quantity: 'load', of: (_, { unit }) => unit.body.mass * GRAVITY },
   // A round step to speak of; told in the reader’s own units.
   'oneKilogram.mass': { quantity: 'mass', of: () => 1 },
@@ -77,5 +107,5 @@ export function liveValue(
   if (of?.kind === 'quantity') return { quantity: of.quantity, value: of.value(q.scenario) }
   const ask = Object.hasOwn(computed, name) ? computed[name] : undefined
   if (!ask) return null
-  return { quantity: ask.quantity, value: q.settled ? ask.of(q.settled, q.input) : null }
+  return { quantity: ask.quantity, value: q.settled ? ask.of(q.settled, q.input, q.scenario) : null }
 }
