@@ -54,6 +54,8 @@ export class BookList extends LitElement {
   declare own: readonly Listed[]
   declare present: string
   declare reader: Reader
+  /** Making one costs more than a list of dates it writes. */
+  private date: Intl.DateTimeFormat | null = null
 
   override render() {
     const { shipped, own, reader } = this
@@ -78,7 +80,8 @@ export class BookList extends LitElement {
   private kept(book: Listed) {
     const { files } = this.reader.words
     const when = book.when === null ? Number.NaN : Date.parse(book.when)
-    const date = new Intl.DateTimeFormat(this.reader.locale, { dateStyle: 'medium', timeStyle: 'short' })
+    this.date ??= new Intl.DateTimeFormat(this.reader.locale, { dateStyle: 'medium', timeStyle: 'short' })
+    const { date } = this
     const forget = () => announceReader(this, 'forget-book', { name: book.name })
     return html`<li>
       ${this.link(book)}

@@ -24,6 +24,11 @@ export const editorStyles = css`
     margin: 0;
     accent-color: var(--ink);
   }
+  summary {
+    min-height: var(--target);
+    color: var(--ink-2);
+    cursor: pointer;
+  }
   input.field,
   textarea.field {
     display: block;

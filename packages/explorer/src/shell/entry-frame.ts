@@ -120,7 +120,17 @@ export class EntryFrame extends LitElement {
     return entry.title || usual || kindName(entry.kind, reader)
   }
 
+  /** A view that fails takes nothing else of the page with it. */
   override render() {
+    try {
+      return this.whole()
+    } catch (error) {
+      reportError(error)
+      return html`<p class="lost">${this.reader.words.entry.undrawn}</p>`
+    }
+  }
+
+  private whole() {
     const shown = this.shown
     const { state, view, entry } = this
     const finding = shown && view && !view.saysFinding ? view.finding(shown) : null

@@ -14,6 +14,8 @@ export const entry = {
   still: 'still for the values before',
   stillFor: ({ what, was, now }: Values<'what' | 'was' | 'now'>) => `${what}: still for ${was}; now ${now}`,
   fetching: 'being fetched',
+  undrawn:
+    'This could not be drawn: a fault of the program. The rest of the page is as it should be, and what you typed is kept.',
   unfetched: 'What draws this could not be fetched: is there a connection? It is kept as it is.',
   unknownKind: (kind: string) =>
     kind === ''
