@@ -23,7 +23,7 @@ export default defineConfig({
         ...fromSource,
         test: {
           name: 'explorer',
-          setupFiles: ['./test/support/seeded.ts'],
+          setupFiles: ['./test/support/seeded.ts', './test/support/everyWord.ts'],
           include: ['test/explorer/**/*.test.ts'],
         },
       },

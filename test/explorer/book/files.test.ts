@@ -52,7 +52,7 @@ describe('a book as a file', () => {
       'rack',
       'constructor',
     ])
-    expect(book?.pages[0]?.entries[0]?.settings).toEqual({ quantity: 'sinkage' })
+    expect(book?.pages[0]?.entries[0]?.settings).toMatchObject({ quantity: 'sinkage' })
   })
 
   it('does not open without a sound scenario, and says which value is at fault', async () => {

@@ -147,7 +147,7 @@ describe('undo', () => {
     const changed = changeEntry(open(), { id: 'map', settings: { quantity: 'drop' } })
     const settings = (session: Session) =>
       bookOf(session).pages[0]?.entries.find(entry => entry.id === 'map')?.settings
-    expect(settings(changed)).toEqual({ quantity: 'drop' })
+    expect(settings(changed)).toMatchObject({ quantity: 'drop' })
     expect(settings(stepBack(changed))).toEqual({ quantity: 'sinkage' })
   })
 })

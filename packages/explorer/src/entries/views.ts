@@ -1,4 +1,5 @@
 import { openShelf, type Shelf } from '../book/index.ts'
+import { fetchMoreWords } from '../words/index.ts'
 import { mapView } from './map/view.ts'
 import { rackView } from './rack/view.ts'
 import { settingView } from './setting/view.ts'
@@ -18,10 +19,21 @@ const onDemand = {
   turfs: async () => (await import('./turfs/view.ts')).turfsView,
   unitFromScales: async () => (await import('./unitFromScales/view.ts')).unitFromScalesView,
   question: async () => (await import('./question/view.ts')).questionView,
+  uncertainty: async () => (await import('./uncertainty/view.ts')).uncertaintyView,
   patch: async () => (await import('./patch/view.ts')).patchView,
   fit: async () => (await import('./fit/view.ts')).fitView,
   readings: async () => (await import('./readings/view.ts')).readingsView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>
 
+/** Fetched with the words that only such kinds say. */
+const withWords = (fetch: () => Promise<View>) => async (): Promise<View> => {
+  const [view] = await Promise.all([fetch(), fetchMoreWords()])
+  return view
+}
+
 /** The looks of every kind of entry that kinds.ts lists. */
-export const viewShelf = (): Shelf<View> => openShelf<View>({ atHand, onDemand })
+export const viewShelf = (): Shelf<View> =>
+  openShelf<View>({
+    atHand,
+    onDemand: Object.fromEntries(Object.entries(onDemand).map(([kind, fetch]) => [kind, withWords(fetch)])),
+  })

@@ -1,5 +1,6 @@
 export { type Amount, amountText } from './amountText.ts'
 export { cautionSentence } from './cautionSentence.ts'
 export { type Format, type FormatOptions, formatterFor } from './format.ts'
-export { type Reader, readerFor, type Words } from './reader.ts'
+export { fetchMoreWords, type Words } from './language.ts'
+export { type Reader, readerFor } from './reader.ts'
 export { briefly, type SettableWords, settableWords } from './settableWords.ts'

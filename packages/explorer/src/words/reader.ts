@@ -1,9 +1,6 @@
 import type { UnitSystem } from '@swardsink/model'
-import { english } from './english/index.ts'
 import { type Format, formatterFor } from './format.ts'
-
-/** Every sentence of the book in one language. Another language is another file of this type. */
-export type Words = typeof english
+import { type Words, words } from './language.ts'
 
 /** Who reads: their language, units and number format. Every element that says something is given one. */
 export type Reader = {
@@ -13,9 +10,15 @@ export type Reader = {
   readonly locale: string
   /** Size of text in figures, px: larger on a wall. */
   readonly figureText: number
+  /** Beside a machine: steppers in place of lines to drag on, everything larger. */
+  readonly workshop?: boolean
 }
 
-export function readerFor(q: { readonly units: UnitSystem; readonly figureText: number }): Reader {
-  const locale = english.language
-  return { words: english, format: formatterFor(q.units, locale), locale, ...q }
+export function readerFor(q: {
+  readonly units: UnitSystem
+  readonly figureText: number
+  readonly workshop?: boolean
+}): Reader {
+  const locale = words.language
+  return { words, format: formatterFor(q.units, locale), locale, ...q }
 }

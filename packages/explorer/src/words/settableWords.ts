@@ -1,5 +1,5 @@
 import { laws } from '@swardsink/model'
-import type { Words } from './reader.ts'
+import type { Words } from './language.ts'
 
 export type SettableWords = { readonly name: string; readonly note: string }
 

@@ -1,5 +1,3 @@
-import { formulaReasons } from './formula.ts'
-import { questionReasons } from './question.ts'
 import type { Values } from './speaking.ts'
 
 export const failures = {
@@ -9,11 +7,7 @@ export const failures = {
   notConverged: ({ where, iterations }: Values<'where' | 'iterations'>) =>
     `No answer was found for the ${where} in ${iterations} steps. Change a value a little; if this stays, the values contradict each other.`,
   worker: (message: string) => `The finer figure could not be worked out (${message}).`,
-  /** Reasons of the kinds of entry themselves. */
-  reasons: {
-    ...formulaReasons,
-    ...questionReasons,
-    stopped: () => 'Stopped before there was an answer. Change a value to have it worked out.',
-  } as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
+  /** Reasons of the kinds of entry themselves; each brings its own. */
+  reasons: {} as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
   places: { roller: 'front', front: 'front', rear: 'rear' } as Readonly<Record<string, string>>,
 }
