@@ -15,6 +15,7 @@ import {
   stepForward,
 } from '../book/index.ts'
 import { listen } from '../controls/index.ts'
+import { fetchMoreWords } from '../words/index.ts'
 import { adoptBook } from './openBook.ts'
 import { openFile } from './openFile.ts'
 import { enterView, leaveView } from './otherView.ts'
@@ -80,7 +81,8 @@ async function edit(on: SwardBook, editing: boolean): Promise<void> {
   on.said = ''
   if (editing && !edited.has(on)) {
     try {
-      const { listenArranging } = await import('./editing.ts')
+      // What is edited may speak of any kind there is.
+      const [{ listenArranging }] = await Promise.all([import('./editing.ts'), fetchMoreWords()])
       if (!edited.has(on)) hearArranging(on, listenArranging)
     } catch {
       on.said = on.reader.words.editing.noEditing
