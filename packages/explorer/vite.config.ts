@@ -1,11 +1,12 @@
 import { defaultClientConditions, defineConfig } from 'vite'
 import { contentPolicy, servedPolicy } from './tools/contentPolicy.ts'
+import { offline } from './tools/offline.ts'
 
 export default defineConfig({
   // Relative, so that the built folder works under any path of any server.
   base: './',
   resolve: { conditions: ['@swardsink/source', ...defaultClientConditions] },
-  plugins: [contentPolicy(servedPolicy)],
+  plugins: [contentPolicy(servedPolicy), offline(new URL('./tools/offlineWorker.js', import.meta.url))],
   worker: { format: 'es' },
   build: {
     target: 'es2022',

@@ -8,11 +8,13 @@ export type WatchedPage = {
 }
 
 export async function watchedPage(browser: Browser, options?: BrowserContextOptions): Promise<WatchedPage> {
-  const context = await browser.newContext(options)
+  // A page that keeps itself would answer for the network that some of these tests take away.
+  const context = await browser.newContext({ serviceWorkers: 'block', ...options })
   const page = await context.newPage()
   const faults: string[] = []
   const requests: string[] = []
   page.on('console', message => {
+    if (message.text().startsWith('Service Worker registration blocked')) return
     if (message.type() === 'error' || message.type() === 'warning') faults.push(`console: ${message.text()}`)
   })
   page.on('pageerror', error => faults.push(`uncaught: ${error.message}`))

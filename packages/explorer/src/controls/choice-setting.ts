@@ -39,6 +39,23 @@ export class ChoiceSetting extends LitElement {
         padding: 0;
         margin-right: auto;
       }
+      /* Under a glove: a row of its own for each, with room for the whole of a finger. */
+      fieldset.workshop {
+        display: grid;
+        font-size: var(--t-text);
+      }
+      .workshop legend {
+        margin-bottom: var(--s-1);
+      }
+      .workshop label {
+        min-height: 60px;
+        gap: var(--s-4);
+        border-top: 1px solid var(--rule);
+      }
+      .workshop input {
+        width: 24px;
+        height: 24px;
+      }
       label {
         display: inline-flex;
         align-items: center;
@@ -91,7 +108,7 @@ export class ChoiceSetting extends LitElement {
     const { options } = reader.words
     const present = of.value(scenario)
     const said = this.brief ? briefly(of.name, reader.words) : settableWords(of.name, reader.words)
-    return html`<fieldset>
+    return html`<fieldset class=${reader.workshop ? 'workshop' : ''}>
       <legend>${said.name}${said.note ? html`<span class="note">${said.note}</span>` : ''}</legend>
       ${of.options(scenario).map(
         option => html`<label>

@@ -26,6 +26,7 @@ export class QuantityField extends LitElement {
     value: { attribute: false },
     quantity: {},
     wrong: { attribute: false },
+    empty: {},
     reader: { attribute: false },
     typing: { state: true },
     unread: { state: true },
@@ -82,6 +83,8 @@ export class QuantityField extends LitElement {
   declare quantity: QuantityName
   /** A sentence about this value from whoever knows what it is for. */
   declare wrong: string | null
+  /** What an empty field says. */
+  declare empty: string
   declare reader: Reader
   declare typing: string | null
   /** Text that is no quantity, kept as typed. */
@@ -91,6 +94,7 @@ export class QuantityField extends LitElement {
     super()
     this.note = ''
     this.wrong = null
+    this.empty = ''
     this.typing = null
     this.unread = null
   }
@@ -117,7 +121,7 @@ export class QuantityField extends LitElement {
             id="field"
             inputmode="decimal"
             autocomplete="off"
-            placeholder=${reader.words.control.empty}
+            placeholder=${this.empty || reader.words.control.empty}
             .value=${live(this.typing ?? unread ?? shown)}
             aria-invalid=${wrong ? 'true' : 'false'}
             aria-describedby=${told.join(' ')}

@@ -8,7 +8,9 @@ import { briefly, type Reader, settableWords } from '../words/index.ts'
 import { announce } from './announce.ts'
 import { isUnfinished, readTyped } from './readTyped.ts'
 import { refusalSentence } from './refusalSentence.ts'
-import { printed, stepped } from './stepping.ts'
+import type { StepAsked } from './step-word.ts'
+import './step-word.ts'
+import { printed, stepped, steppedBy } from './stepping.ts'
 import './graduated-line.ts'
 
 /** One quantity: its name, a field, a native range on a graduated line, and what is wrong with what was typed. */
@@ -69,6 +71,25 @@ export class QuantitySetting extends LitElement {
       .caution {
         margin-top: var(--s-1);
       }
+      .steps {
+        display: flex;
+        align-items: end;
+        gap: 4px;
+        margin-left: auto;
+      }
+      .steps input.field {
+        min-height: 60px;
+        width: calc(6ch + 2 * var(--s-2));
+        font-size: 1.625rem;
+      }
+      .steps .unit {
+        min-width: 0;
+        padding: 0 var(--s-2) 1.1rem 0;
+      }
+      .head.workshop {
+        align-items: center;
+        font-size: var(--t-text);
+      }
       @media print {
         .line {
           display: none;
@@ -106,12 +127,13 @@ export class QuantitySetting extends LitElement {
     const unlikely = held || value === null ? null : this.unlikely(value)
     const told = ['unit', said.note && 'note', held && 'wrong', unlikely && 'unlikely'].filter(Boolean)
     return html`
-      <div class="head">
-<span class="name">
+      <div class="head ${reader.workshop ? 'workshop' : ''}">
+        <span class="name">
           <label for="field">${said.name}</label>
           ${said.note ? html`<span class="note" id="note">${said.note}</span>` : nothing}
         </span>
-        <span class="value">
+        <span class=${reader.workshop ? 'steps' : 'value'}>
+          ${reader.workshop ? this.stepper(-1, said.name) : nothing}
           <input
             class="field"
             id="field"
@@ -127,10 +149,11 @@ export class QuantitySetting extends LitElement {
             @keydown=${this.keyInField}
           >
           <span class="unit" id="unit">${displayUnit(of.quantity, units)}</span>
+          ${reader.workshop ? this.stepper(1, said.name) : nothing}
         </span>
       </div>
       ${
-        value === null
+        value === null || reader.workshop
           ? nothing
           : html`<div class="line">
               ${this.range(value, said.name)}
@@ -167,6 +190,25 @@ export class QuantitySetting extends LitElement {
       @blur=${this.letGo}
       @keydown=${this.keyOnLine}
     >`
+  }
+
+  /** A plus or a minus in place of the line. */
+  private stepper(by: 1 | -1, name: string) {
+    const { control } = this.reader.words
+    return html`<step-word
+      .by=${by}
+      .label=${by > 0 ? control.more(name) : control.less(name)}
+      @sward-step=${this.stepBy}
+      @sward-let-go=${this.letGo}
+    ></step-word>`
+  }
+
+  private stepBy({ detail }: CustomEvent<StepAsked>): void {
+    const { of, reader } = this
+    const value = this.held?.value ?? of.value(this.scenario)
+    if (value === null) return
+    const { quantity, line } = of
+    this.move(steppedBy(value, { digits: detail.digits, quantity, units: reader.units, line }))
   }
 
   /** A range runs over parts of the line, so that a logarithmic one is as even under the thumb as it looks. */

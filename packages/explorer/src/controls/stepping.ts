@@ -17,6 +17,24 @@ export function printed(
   return fromDisplay(Number(toDisplay(value, quantity, units).toFixed(decimals)), quantity, units)
 }
 
+/** A value so many printed digits further on, within the ends of its line unless it lies outside already. */
+export function steppedBy(
+  value: number,
+  q: {
+    readonly digits: number
+    readonly quantity: QuantityName
+    readonly units: UnitSystem
+    readonly line: Line
+  },
+): number {
+  const { digits, quantity, units, line } = q
+  const next = printed(
+    fromDisplay(toDisplay(value, quantity, units) + digits * digit(quantity, units), quantity, units),
+    q,
+  )
+  return digits > 0 ? Math.min(next, Math.max(line.high, value)) : Math.max(next, Math.min(line.low, value))
+}
+
 /** Where a key takes a value: an arrow one printed digit, Page ten; null for any other key. */
 export function stepped(
   q: {

@@ -71,6 +71,7 @@ const workshop: Declarations = {
   '--t-axis': '0.875rem',
   '--t-note': '1rem',
   '--t-text': '1.125rem',
+  '--t-number': '4.75rem',
 }
 
 /** Nothing under 20 px, lines that hold at the back of a room. */

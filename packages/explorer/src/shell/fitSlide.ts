@@ -10,7 +10,7 @@ const ROOM = 0.985
  * Makes what a slide draws as narrow as it must be to fit the height. Figures are laid out for their width, never
  * scaled: a narrower one is also lower. What gets taller by it, as text does, keeps the whole width and scrolls.
  */
-export function fitSlide(host: ReactiveControllerHost & Element): { overflows(): boolean } {
+export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflows(): boolean } {
   let share = 1
   let tries = 0
   let tallest = 0
@@ -50,6 +50,11 @@ export function fitSlide(host: ReactiveControllerHost & Element): { overflows():
   }
 
   function begin(): void {
+    const box = body()
+    const scrolls = box && getComputedStyle(box).overflowY === 'auto'
+    // A drawing beside something else knows by this how tall it may be.
+    if (scrolls) host.style.setProperty('--room', `${box.clientHeight}px`)
+    else host.style.removeProperty('--room')
     tries = 0
     tallest = 0
     lay(1)

@@ -18,6 +18,9 @@ import { shownOf } from './shownOf.ts'
 import { type StepParts, stepFinding, stepSentence, stepTitle } from './stepWords.ts'
 import { sheetPaper, teacherSheet, teacherSheetStyles } from './teacherSheet.ts'
 
+/** A sentence of so many letters is set smaller, so that the figure keeps its room. */
+const LONG = 85
+
 /** A book on the wall: one entry at a time, with the one sentence that belongs to it, and a sheet for the teacher. */
 export class LectureView extends LitElement {
   static override properties = {
@@ -126,10 +129,11 @@ export class LectureView extends LitElement {
     if (!step) return nothing
     const parts = this.parts(step)
     const { lecture, page } = reader.words
+    const sentence = stepSentence(parts)
     const book = parts.book.title || page.untitledBook
     const place = { number: String(at + 1), total: String(plan.steps.length) }
     return html`<section class="slide" aria-label=${lecture.step({ book, ...place })}>
-        <h1 tabindex="-1">${stepSentence(parts)}</h1>
+        <h1 tabindex="-1" class=${sentence.length > LONG ? 'long' : ''}>${sentence}</h1>
         ${keyed(at, html`<div class="body" role="region" aria-label=${lecture.overflows} tabindex=${this.fit.overflows() ? '0' : nothing}>${this.body(parts)}</div>`)}
         <footer>
           <span>${lecture.step({ book, ...place })}</span>

@@ -27,11 +27,15 @@ export const lectureStyles = css`
   }
   h1 {
     font-size: clamp(1.75rem, 3.4vw, var(--t-lead));
-    max-width: 62rem;
     text-wrap: balance;
   }
+  h1.long {
+    font-size: clamp(1.625rem, 2.8vw, 2.25rem);
+  }
+  /* It has the focus after a turn so that reading begins there; a ring round it would only be in the room's way. */
   h1:focus-visible {
-    outline-offset: 6px;
+    outline: none;
+    box-shadow: none;
   }
   .body {
     /* Room for the outline of what has the focus at its edge. */
@@ -44,6 +48,8 @@ export const lectureStyles = css`
   .drawn {
     min-width: 0;
     flex: none;
+    /* The sentence of the slide says it already. */
+    --finding: none;
   }
   .drawn.narrow {
     margin-inline: auto;
@@ -74,7 +80,7 @@ export const lectureStyles = css`
     flex-wrap: wrap;
     align-items: end;
     justify-content: space-between;
-    gap: var(--s-2) var(--s-8);
+    gap: var(--s-2) var(--s-6);
     font-size: var(--t-note);
     line-height: 1.4;
     color: var(--ink-2);
@@ -87,10 +93,10 @@ export const lectureStyles = css`
   .words {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 var(--s-6);
+    gap: 0 var(--s-4);
   }
   .walk {
-    width: min(18.75rem, 40vw);
+    width: min(15rem, 40vw);
     height: auto;
     display: block;
     fill: none;

@@ -1,7 +1,7 @@
-import { type Scenario, unitsOf } from '@swardsink/model'
+import { benchHeightFor, type Scenario, unitsOf } from '@swardsink/model'
 import { css, html, LitElement, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
-import { fittedName, settable } from '../book/index.ts'
+import { fittedName, presentTurf, settable } from '../book/index.ts'
 import { announce } from '../controls/index.ts'
 import { settledOf } from '../entries/settled.ts'
 import { sharedStyles } from '../look/index.ts'
@@ -97,6 +97,20 @@ export class PresentCase extends LitElement {
           gap: var(--s-3);
         }
       }
+      /* What is set and what is cut, to be read at arm's length. */
+      .workshop {
+        padding: var(--s-2) 0;
+      }
+      .workshop .part:not(.height),
+      .workshop .mark {
+        display: none;
+      }
+      .workshop .height {
+        margin-left: 0;
+        flex-wrap: wrap;
+        font-size: 1.375rem;
+        gap: 0 var(--s-6);
+      }
       @media print {
         select {
           display: none;
@@ -112,8 +126,9 @@ export class PresentCase extends LitElement {
   declare reader: Reader
 
   override render() {
-    const { presentCase } = this.reader.words
-    return html`<section class="line" aria-label=${presentCase.title}>
+    const { reader } = this
+    const { presentCase } = reader.words
+    return html`<section class="line ${reader.workshop ? 'workshop' : ''}" aria-label=${presentCase.title}>
       <span class="mark" aria-hidden="true"></span>
       ${CHOICES.map(name => this.choice(name))}${this.height()}
     </section>`
@@ -151,7 +166,23 @@ export class PresentCase extends LitElement {
       settled.outcome === 'settled'
         ? reader.format(settled.effectiveHeight.middle, 'height')
         : presentCase.none
-    return html`<div class="part height"><span>${presentCase.bench(reader.format(scenario.unit.benchHeight, 'height'))}</span><strong>${presentCase.cuts(cuts)}</strong></div>`
+    return html`<div class="part height"><span>${presentCase.bench(reader.format(scenario.unit.benchHeight, 'height'))}</span><strong>${presentCase.cuts(cuts)}</strong>${this.toHold()}</div>`
+  }
+
+  /** In the workshop: what to set for the height that is wanted. */
+  private toHold() {
+    const { scenario, reader } = this
+    if (!reader.workshop || scenario.effectiveHeight === undefined) return nothing
+    const found = benchHeightFor({
+      unit: scenario.unit,
+      turf: presentTurf(scenario),
+      condition: scenario.condition,
+      effectiveHeight: scenario.effectiveHeight,
+    })
+    if (found.outcome !== 'settled' || found.benchHeight <= 0) return nothing
+    const bench = reader.format(found.benchHeight, 'height')
+    const wanted = reader.format(scenario.effectiveHeight, 'height')
+    return html`<strong>${reader.words.presentCase.toHold({ bench, wanted })}</strong>`
   }
 }
 

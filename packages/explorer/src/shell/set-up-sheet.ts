@@ -122,6 +122,7 @@ export class SetUpSheet extends LitElement {
         .label=${said.adjuster}
         .note=${said.adjusterNote}
         .value=${book.adjuster ?? null}
+        .empty=${reader.words.control.notKnown}
         .quantity=${'height' satisfies QuantityName}
         .reader=${reader}
         @sward-value=${adjusted}

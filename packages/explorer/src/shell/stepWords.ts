@@ -21,12 +21,12 @@ export function stepSentence(parts: StepParts): string {
   return stepFinding(parts) ?? title
 }
 
-/** What its figure found, unless it says so itself beside its numbers, or the room has still to guess. */
+/** What its figure found; a question keeps that to itself, under what it asks. */
 export function stepFinding({ book, step, views, shownBy }: StepParts): string | null {
   const entry = step.entry === null ? undefined : entryOf(book, step.entry)
   const view = entry && views[entry.kind]
   const shown = entry ? shownBy(entry.id) : null
-  return view && shown && !view.saysFinding ? view.finding(shown) : null
+  return view && shown && !view.asked ? view.finding(shown) : null
 }
 
 export function stepTitle({ book, step, views, shownBy, reader }: StepParts): string {

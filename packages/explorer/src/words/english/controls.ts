@@ -93,6 +93,8 @@ export const options = {
 
 export const control = {
   line: (name: string) => `${name}, on the line`,
+  more: (name: string) => `${name}, more`,
+  less: (name: string) => `${name}, less`,
   notKnown: 'not known',
   empty: 'no reading',
   unlikely: ({ value, low, high }: Values<'value' | 'low' | 'high'>) =>

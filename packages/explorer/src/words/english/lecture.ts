@@ -9,7 +9,7 @@ export const lecture = {
   walk: ({ number, total }: Values<'number' | 'total'>) => `Step ${number} of ${total}`,
   earlier: 'earlier',
   later: 'later',
-  leave: 'leave the lecture',
+  leave: 'leave',
   overflows: 'The slide, which goes on below',
   sheet: 'teacher’s sheet',
   sheetTitle: 'Teacher’s sheet',

@@ -10,6 +10,9 @@ export const page = {
   print: 'Print',
   undo: 'Undo',
   redo: 'Redo',
+  offline: 'This page is kept in this browser and opens without a network.',
+  newer:
+    'A newer edition of this page is here: it comes when every window of it has been closed and it is opened again.',
   noView: 'This view could not be fetched: is there a connection?',
   changes: 'Your changes',
   restore: 'Back to this book’s values',
