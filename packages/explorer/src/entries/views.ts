@@ -21,6 +21,7 @@ const onDemand = {
   question: async () => (await import('./question/view.ts')).questionView,
   uncertainty: async () => (await import('./uncertainty/view.ts')).uncertaintyView,
   patch: async () => (await import('./patch/view.ts')).patchView,
+  check: async () => (await import('./check/view.ts')).checkView,
   fit: async () => (await import('./fit/view.ts')).fitView,
   readings: async () => (await import('./readings/view.ts')).readingsView,
 } as const satisfies Readonly<Record<string, () => Promise<View>>>

@@ -1,9 +1,8 @@
 import { scaleLinear } from 'd3'
 import { html, svg, type TemplateResult } from 'lit'
 import { axisBelow, title } from './axis.ts'
-import { type Frame, lineHeight, pathOf, px, textSize } from './frame.ts'
+import { type Frame, lineHeight, type Point, pathOf, px, textSize } from './frame.ts'
 import { type Mark, readingRing } from './marks.ts'
-import { spreadOut } from './spreadOut.ts'
 import { stipple } from './stipple.ts'
 import { textWidth } from './textWidth.ts'
 import { linearTicksOf } from './ticks.ts'
@@ -27,8 +26,10 @@ const AIR = 0.06
 /** A scale round a single height, m. */
 const LEAST = 0.2e-3
 const BAR = 9
-/** Rings that would cover each other are moved apart so far, px. */
-const APART = 7
+/** Rings nearer than this would cover each other: they stand one over the other, where they were measured, px. */
+const APART = 11
+const LANE = 9
+const LANES = [0, -1, 1]
 
 /** One scale for all rows. */
 export function checkScale(rows: readonly CheckedRow[], frame: { readonly width: number }): CheckScale {
@@ -44,15 +45,25 @@ export function checkScale(rows: readonly CheckedRow[], frame: { readonly width:
   return { width: frame.width, domain, x: height => x(height) }
 }
 
+/** Places beside each other in as many lanes as keep them apart; where three are not enough they overlap. */
+function lanesOf(places: readonly number[]): readonly Point[] {
+  const last = LANES.map(() => Number.NEGATIVE_INFINITY)
+  const order = places.map((x, i) => ({ x, i })).sort((a, b) => a.x - b.x)
+  const found: Point[] = new Array(places.length)
+  for (const { x, i } of order) {
+    const free = last.findIndex(end => x - end >= APART)
+    const lane = free >= 0 ? free : last.indexOf(Math.min(...last))
+    last[lane] = x
+    found[i] = { x, y: LANE * (LANES[lane] ?? 0) }
+  }
+  return found
+}
+
 /** One row: the expected interval as a wash with edges, its middle as a line, every height as a ring, a bar at their mean. */
 export function checkRow(row: CheckedRow, scale: CheckScale): TemplateResult {
   const { width, x } = scale
   const { measured, expected, between, name } = row
-  const places = spreadOut(measured.map(x), {
-    gap: Math.min(APART, (width - 2 * SIDE) / Math.max(1, measured.length)),
-    low: SIDE / 2,
-    high: width - SIDE / 2,
-  })
+  const places = lanesOf(measured.map(x))
   const mean = measured.length > 1 ? measured.reduce((sum, one) => sum + one, 0) / measured.length : null
   return html`<svg class="figure check-row" width=${width} height="100%" role="img" aria-label=${name}>
     ${between === null && expected === null ? unknown(width) : svg``}
@@ -63,7 +74,7 @@ export function checkRow(row: CheckedRow, scale: CheckScale): TemplateResult {
         { x: x(expected), y: -BAR },
         { x: x(expected), y: BAR },
       ])} />`
-    }${mean !== null && svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(at => readingRing({ x: at, y: 0 }))}</svg>
+    }${mean !== null && svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(readingRing)}</svg>
   </svg>`
 }
 

@@ -20,7 +20,7 @@ export function fitCurve(spec: FitSpec, frame: Frame<FitWords>): TemplateResult 
     ${drawBands(spec, layout)}
     ${spec.others.map(({ points }) => svg`<path class="hair" d=${lineThrough(points, layout)} />`)}
     ${drawCurve(spec, layout)}
-    ${drawResiduals(spec, layout, frame)}
+    ${spec.readings.length > 0 && drawResiduals(spec, layout, frame)}
     ${drawFitMarks(spec, layout, frame)}
   </svg>`
 }
@@ -38,14 +38,14 @@ export function unreadStretches({ points, most }: FitSpec): readonly (readonly [
   ]
 }
 
-function drawUnknown(spec: FitSpec, { box, x }: FitLayout, frame: Frame<FitWords>): Mark {
+function drawUnknown(spec: FitSpec, { box, x, y }: FitLayout, frame: Frame<FitWords>): Mark {
   const size = textSize(frame)
   const text = frame.words.unknown
   return svg`${unreadStretches(spec).map(([from, to], i) => {
     const [left, right] = [x(from), x(to)]
     const isWide = textWidth(text, size) + 12 < right - left
     // The left one is named low, the right one high: the curve runs from the upper left to the lower right.
-    const at = i === 0 && from === 0 ? box.y + box.height - 10 : box.y + size + 8
+    const at = i === 0 && from === 0 ? box.y + box.height - 10 : y(0) + size + 8
     return svg`<rect fill="url(#stipple)" x=${px(left)} y=${px(box.y)} width=${px(right - left)} height=${px(box.height)} />${
       isWide &&
       svg`<text class="on-paper" text-anchor="middle" x=${px((left + right) / 2)} y=${px(at)}>${text}</text>`

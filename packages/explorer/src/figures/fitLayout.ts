@@ -60,7 +60,7 @@ function depthsOf({ points, readings, others, present }: FitSpec): Range {
     ...readings.map(({ sinkage }) => sinkage),
     ...others.flatMap(one => one.points.map(({ sinkage }) => sinkage)),
     present?.sinkage ?? 0,
-  ].filter(Number.isFinite)
+  ]
   const deepest = largest(firm)
   const bands = points.flatMap(({ reading, curve }) => (reading ?? curve ?? []) as readonly number[])
   const within = bands.filter(value => value <= FAR * deepest && value >= -(FAR - 1) * deepest)
@@ -96,7 +96,11 @@ export function fitLayout(spec: FitSpec, frame: Frame<FitWords>): FitLayout {
     width: Math.max(80, width - left - right),
     height: Math.round(width * PROPORTION[layout]),
   }
-  const strip = { ...box, y: box.y + box.height + 2 * line + 16, height: Math.round(width * STRIP[layout]) }
+  // Without a reading on the curve nothing is left over to be drawn: the load is read off under the curve itself.
+  const strip =
+    spec.readings.length === 0
+      ? { ...box, y: box.y + box.height, height: 0 }
+      : { ...box, y: box.y + box.height + 2 * line + 16, height: Math.round(width * STRIP[layout]) }
   const depths = depthsOf(spec)
   const over = largest(spec.readings.map(({ residual }) => Math.abs(residual)))
   const residual = Math.max(STRIP_REACH * (spec.scatter ?? 0), AIR * 1.1 * over, LEAST_DEPTH)

@@ -11,7 +11,9 @@ import { spreadOut } from './spreadOut.ts'
 import { textWidth } from './textWidth.ts'
 
 /** Readings alike stand so far apart, px; closer where there are many. */
-const SIDE_BY_SIDE = 9
+const SIDE_BY_SIDE = 11
+/** However near the next load is, replicates can be told apart. */
+const CLOSEST = 4
 /** Loads nearer than this on the screen are one place. */
 const PLACE = 3
 /** More rings than this hide each other: they become dots, drawn as one path. */
@@ -38,11 +40,15 @@ export function replicatesOf(
     else places.set(place, [reading])
   }
   const middles = [...places.values()].map(list => x(list[0]?.x ?? 0)).sort((a, b) => a - b)
-  const gaps = middles.slice(1).map((middle, i) => middle - (middles[i] ?? 0))
-  const room = gaps.length > 0 ? Math.min(...gaps) - SIDE_BY_SIDE : Number.POSITIVE_INFINITY
   return [...places.values()].map(list => {
-    const step = Math.max(0, Math.min(SIDE_BY_SIDE, room / Math.max(1, list.length - 1)))
     const middle = x(list[0]?.x ?? 0)
+    const place = middles.indexOf(middle)
+    const [before = Number.NEGATIVE_INFINITY, after = Number.POSITIVE_INFINITY] = [
+      middles[place - 1],
+      middles[place + 1],
+    ]
+    const room = Math.min(middle - before, after - middle) - SIDE_BY_SIDE
+    const step = Math.max(CLOSEST, Math.min(SIDE_BY_SIDE, room / Math.max(1, list.length - 1)))
     const half = ((list.length - 1) * step) / 2
     return {
       x: middle,
@@ -64,7 +70,7 @@ export function drawReadings(places: readonly Point[]): Mark {
   return svg`<path class="measured-fill" d=${d} />`
 }
 
-const BAR_OVER = 6
+const BAR_OVER = 10
 
 /** A mean needs two. */
 function meanBars(all: readonly Replicates[], { y }: FitLayout): string {

@@ -31,6 +31,8 @@ export type SetsWords = {
   readonly down: string
   readonly across: string
   readonly median: string
+  /** 95 % of the median. */
+  readonly interval: string
   readonly oneMore: readonly string[]
   /** A day as an axis says it. */
   readonly day: (day: number) => string
@@ -56,6 +58,10 @@ export type SetsLayout = {
   readonly ticks: readonly PlacedTick[]
 }
 
+/** A range that leaves the figure says nothing that a line in it could: the text beside it has it. */
+const inside = (range: Range | null, deepest: number): Range | null =>
+  range && range[1] <= deepest ? range : null
+
 const largest = (values: readonly number[]): number =>
   values.filter(Number.isFinite).reduce((a, b) => Math.max(a, b), 0)
 
@@ -78,7 +84,7 @@ export function setsLayout(spec: SetsSpec, frame: Frame<SetsWords>): SetsLayout 
   )
   const deepest = AIR * Math.max(largest([...values, ...ends.filter(end => end <= far)]), LEAST)
   const left = Math.ceil(textWidth('10.00', size)) + GAP + 4
-  const names = [words.median, ...words.oneMore]
+  const names = [words.median, words.interval, ...words.oneMore]
   const right = median === null ? 16 : Math.ceil(Math.max(...names.map(text => textWidth(text, size)))) + 18
   const box = {
     x: left,
@@ -176,13 +182,11 @@ function drawAxes({ box, x: _, y, deepest, ticks }: SetsLayout, frame: Frame<Set
     ])} />`
 }
 
-/** The median of their like, its interval as a wash, one more set dotted; named where they end. */
-function drawPopulation(
-  { median, interval, newSet }: SetsSpec,
-  { box, y }: SetsLayout,
-  frame: Frame<SetsWords>,
-): Mark {
+/** The median of their like, the lines it lies between, one more set dotted; named where they end. */
+function drawPopulation(spec: SetsSpec, { box, y, deepest }: SetsLayout, frame: Frame<SetsWords>): Mark {
+  const { median } = spec
   if (median === null) return svg``
+  const [interval, newSet] = [inside(spec.interval, deepest), inside(spec.newSet, deepest)]
   const { words } = frame
   const size = textSize(frame)
   const line = lineHeight(frame)
@@ -190,16 +194,14 @@ function drawPopulation(
   const level = (softness: number) => `M${px(box.x)} ${px(y(softness))}H${px(end)}`
   const rows = [
     { text: words.median, y: y(median) },
+    ...(interval ? [{ text: words.interval, y: y(interval[1]) }] : []),
     ...(newSet ? words.oneMore.map((text, i) => ({ text, y: y(newSet[1]) + i * line })) : []),
   ]
   const places = spreadOut(
     rows.map(row => row.y),
     { gap: line, low: box.y + size * 0.4, high: box.y + box.height },
   )
-  return svg`${
-    interval &&
-    svg`<rect class="band" x=${px(box.x)} y=${px(y(interval[0]))} width=${px(box.width)} height=${px(y(interval[1]) - y(interval[0]))} /><path class="band-edge" d=${level(interval[0]) + level(interval[1])} />`
-  }${newSet && svg`<path class="one-more" d=${level(newSet[0]) + level(newSet[1])} />`}
+  return svg`${interval && svg`<path class="band-edge" d=${level(interval[0]) + level(interval[1])} />`}${newSet && svg`<path class="one-more" d=${level(newSet[0]) + level(newSet[1])} />`}
     <path class="outline" d=${level(median)} />
     ${rows.map(({ text }, i) => svg`<text x=${px(end + 12)} y=${px((places[i] ?? 0) + size * 0.36)}>${text}</text>`)}`
 }

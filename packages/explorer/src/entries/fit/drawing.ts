@@ -32,6 +32,14 @@ function presentOn(
   return here && sinkage !== null ? { x: here.load, sinkage } : null
 }
 
+/** Sets that sink more than this many times as much would press the curve in hand flat. */
+const MOST_TIMES = 2
+
+function comparable({ others, points }: FitCurve): FitCurve['others'] {
+  const deepest = points.at(-1)?.sinkage ?? 0
+  return others.filter(one => (one.points.at(-1)?.sinkage ?? 0) <= MOST_TIMES * deepest)
+}
+
 export function fitSpec(shown: ShownFit, fitted: Fitted): FitSpec {
   const { curve } = fitted
   return {
@@ -39,7 +47,7 @@ export function fitSpec(shown: ShownFit, fitted: Fitted): FitSpec {
     most: curve.most,
     points: curve.points,
     readings: curve.readings,
-    others: curve.others.map(({ set, points }) => ({ name: setName(set, shown.reader), points })),
+    others: comparable(curve).map(({ set, points }) => ({ name: setName(set, shown.reader), points })),
     scatter: scatterOf(fitted),
     present: presentOn(curve, fitted, shown),
   }

@@ -3,6 +3,7 @@ import type { Shown } from '../view.ts'
 import { setName } from './drawing.ts'
 import { hereOf } from './here.ts'
 import type { FitResult, FitSettings, Fitted } from './kind.ts'
+import { plateDiameter } from './tables.ts'
 
 type ShownFit = Shown<FitSettings, FitResult>
 
@@ -13,6 +14,9 @@ export function reasonWords({ result, reader }: ShownFit): string | null {
   if (result.reason === 'problems') return none.problems(result.problems.map(one => sentence(one)).join(' '))
   return result.reason === 'no fit' ? none['no fit'](result.why) : none[result.reason]
 }
+
+/** An interval of more than this, from its one end to its other, says nothing worth a sentence. */
+const WIDE = 10
 
 function softnessWords({ fit, sets, judged }: Fitted, { reader }: ShownFit): string {
   const { found } = reader.words.fit
@@ -31,6 +35,7 @@ function softnessWords({ fit, sets, judged }: Fitted, { reader }: ShownFit): str
     const population = judged?.population
     if (population?.interval.kind !== 'interval') return range
     const { low, high } = population.interval
+    if (high > WIDE * low) return range
     const median = format(population.median, 'softness')
     return `${range} ${found.median({ median, low: bare(low), high: format(high, 'softness') })}`
   }
@@ -62,4 +67,27 @@ export function fitFinding(shown: ShownFit): string | null {
   const { result } = shown
   if (result.outcome !== 'fitted') return null
   return [softnessWords(result, shown), hereWords(result, shown)].filter(text => text !== '').join(' ')
+}
+
+/** Rows that are named one by one; more are counted. */
+const NAMED = 8
+
+/** How to read the figure: what its marks are, under what they were read, and what is not in it. */
+export function fitNote({ result, reader }: ShownFit): string {
+  if (result.outcome === 'none') return ''
+  const { fit: said } = reader.words
+  const { fit, curve } = result
+  const { foot } = curve
+  const rows = fit.leftOut.map(({ row }) => String(row))
+  const shown = rows.length > NAMED ? [...rows.slice(0, NAMED), '…'] : rows
+  const leftOut =
+    rows.length === 0 ? '' : said.leftOut({ count: String(rows.length), rows: shown.join(', ') })
+  const drops = fit.readings.some(({ load }) => load === null) ? said.unitDrops : ''
+  const under =
+    foot.kind === 'plate'
+      ? said.feet.plate(reader.format(plateDiameter(foot), 'diameter'))
+      : foot.name === null
+        ? said.feet.unitRoller
+        : said.feet.roller(foot.name)
+  return said.note({ count: said.counted(curve.readings.length), foot: under, step: `${drops}${leftOut}` })
 }

@@ -5,13 +5,16 @@ import { figureStyles, sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import { feetOf, footKey } from './curve.ts'
 import { alongsOf, fitFrame, fitSpec, setName, setsFrame, setsSpec } from './drawing.ts'
-import { reasonWords } from './finding.ts'
+import { fitNote, reasonWords } from './finding.ts'
 import { fitEntryStyles } from './fitEntryStyles.ts'
 import type { FitResult, FitSettings, Fitted, Judged } from './kind.ts'
 import { footWords } from './tables.ts'
 import './fit-more.ts'
 import './fit-settings.ts'
 import './fit-told.ts'
+
+/** A range of more than this, from its one end to its other, foretells nothing. */
+const WIDE = 10
 
 /** The fit: its figure, beside it what it says and what it cannot say, below it what is fitted. */
 export class FitEntry extends LitElement {
@@ -40,12 +43,31 @@ export class FitEntry extends LitElement {
       <div class="main">
         ${this.choices(result)}
         <div class="drawn ${late}">${this.curve(result)}</div>
+        <p class="note">${fitNote(shown)}</p>
+      </div>
+      <fit-told class=${late} .shown=${shown} .fitted=${result} .judged=${this.judged}></fit-told>
+      <div class="rest">
         ${this.sets(result, late)}
         <fit-settings .shown=${shown}></fit-settings>
         <fit-more .shown=${shown} .fitted=${result} .judged=${this.judged}></fit-more>
       </div>
-      <fit-told class="beside ${late}" .shown=${shown} .fitted=${result} .judged=${this.judged}></fit-told>
     `
+  }
+
+  /** What one more set will be like. */
+  private nextSet(): string {
+    const { reader } = this.shown
+    const { sets: said } = reader.words.fit
+    const population = this.judged?.population
+    if (!population) return ''
+    const { newSet, sets } = population
+    if (newSet.kind !== 'interval')
+      return 'why' in newSet ? said.undetermined(newSet.why.replace(/\.$/, '')) : ''
+    const ends = {
+      low: reader.format(newSet.low, 'softness', { unit: false }),
+      high: reader.format(newSet.high, 'softness'),
+    }
+    return newSet.high > WIDE * newSet.low ? said.wide(sets, ends) : said.next(ends)
   }
 
   private curve(fitted: Fitted) {
@@ -101,16 +123,7 @@ export class FitEntry extends LitElement {
     // The intervals of all sets together come later than the curve: those of before stay until they are there.
     const spec = setsSpec(shown, { ...fitted, judged: this.judged })
     const width = this.width()
-    const newSet = this.judged?.population?.newSet
-    const next =
-      newSet?.kind === 'interval'
-        ? said.next({
-            low: reader.format(newSet.low, 'softness', { unit: false }),
-            high: reader.format(newSet.high, 'softness'),
-          })
-        : newSet?.kind === 'undetermined'
-          ? said.undetermined(newSet.why.replace(/\.$/, ''))
-          : ''
+    const next = this.nextSet()
     const alongs = alongsOf(fitted)
     return html`<section class="sets ${late}" aria-labelledby="sets">
       <h3 id="sets">${said.title}</h3>

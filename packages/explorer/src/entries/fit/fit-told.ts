@@ -47,20 +47,19 @@ export class FitTold extends LitElement {
         margin-bottom: var(--s-2);
       }
       .untold {
-        padding-left: calc(10px + var(--s-4));
-        background-image: radial-gradient(circle, var(--ink-3) 0.9px, transparent 1.1px),
-          radial-gradient(circle, var(--ink-3) 0.9px, transparent 1.1px);
-        background-size:
-          5px 5px,
-          5px 5px;
-        background-position:
-          0 0,
-          2.5px 2.5px;
-        background-repeat: repeat-y, repeat-y;
-        print-color-adjust: exact;
-      }
-      .bar {
         position: relative;
+        padding-left: calc(12px + var(--s-4));
+      }
+      /* The stipple of what is not known, as in the figures. */
+      .untold::before {
+        content: '';
+        position: absolute;
+        inset: 0 auto 0 0;
+        width: 12px;
+        background-image: radial-gradient(circle at 2px 2px, var(--ink-3) 0.9px, transparent 1.2px),
+          radial-gradient(circle at 6px 6px, var(--ink-3) 0.9px, transparent 1.2px);
+        background-size: 8px 8px;
+        print-color-adjust: exact;
       }
       .small + .small {
         margin-top: var(--s-2);

@@ -9,6 +9,7 @@ export const fitEntryStyles = css`
     align-items: start;
   }
   .main,
+  .rest,
   .drawn {
     min-width: 0;
   }
@@ -25,9 +26,6 @@ export const fitEntryStyles = css`
     font-size: var(--t-note);
     text-align: left;
     max-width: 100%;
-  }
-  .sets {
-    margin-top: var(--s-6);
   }
   .sets h3 {
     font-size: var(--t-text);
@@ -48,6 +46,10 @@ export const fitEntryStyles = css`
   @media (min-width: 79rem) {
     :host {
       grid-template-columns: minmax(0, 792fr) minmax(0, 384fr);
+    }
+    fit-told {
+      grid-column: 2;
+      grid-row: 1 / span 2;
     }
   }
   @media print {

@@ -33,9 +33,19 @@ function isQuick({ readings, question }: FitInput): boolean {
   )
 }
 
+const fittable = new WeakMap<readonly Reading[], readonly Reading[]>()
+
+/** Heights after a test strip are checked, never fitted. The same list for the same answer: a long one is known by itself. */
 function readingsOf(answer: unknown): readonly Reading[] {
+  if (!isRecord(answer) || !Array.isArray(answer.readings)) return []
   // Only an entry of readings is needed by a fit, and this is what it answers.
-  return isRecord(answer) && Array.isArray(answer.readings) ? (answer.readings as readonly Reading[]) : []
+  const all = answer.readings as readonly Reading[]
+  let found = fittable.get(all)
+  if (!found) {
+    found = all.filter(({ measured }) => measured.kind !== 'height')
+    fittable.set(all, found)
+  }
+  return found
 }
 
 const noQuestion = { outcome: 'none', reason: 'no readings', why: '' } as const

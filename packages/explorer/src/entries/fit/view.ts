@@ -1,34 +1,10 @@
 import { html } from 'lit'
 import { announce } from '../../controls/index.ts'
-import type { Editing, Shown, View } from '../view.ts'
+import type { Editing, View } from '../view.ts'
 import { fitFinding } from './finding.ts'
 import type { FitResult, FitSettings } from './kind.ts'
-import { plateDiameter, residualTable } from './tables.ts'
+import { residualTable } from './tables.ts'
 import './fit-entry.ts'
-
-type ShownFit = Shown<FitSettings, FitResult>
-
-/** Rows that are named one by one; more are counted. */
-const NAMED = 8
-
-function note({ result, reader }: ShownFit): string | null {
-  if (result.outcome === 'none') return null
-  const { fit: said } = reader.words
-  const { fit, curve } = result
-  const { foot } = curve
-  const rows = fit.leftOut.map(({ row }) => String(row))
-  const shown = rows.length > NAMED ? [...rows.slice(0, NAMED), '…'] : rows
-  const leftOut =
-    rows.length === 0 ? '' : said.leftOut({ count: String(rows.length), rows: shown.join(', ') })
-  const drops = fit.readings.some(({ load }) => load === null) ? said.unitDrops : ''
-  const under =
-    foot.kind === 'plate'
-      ? said.feet.plate(reader.format(plateDiameter(foot), 'diameter'))
-      : foot.name === null
-        ? said.feet.unitRoller
-        : said.feet.roller(foot.name)
-  return said.note({ count: said.counted(curve.readings.length), foot: under, step: `${drops}${leftOut}` })
-}
 
 /** Which entry the readings come from: there may be several, or none yet. */
 function edit({ id, settings, reader, entries }: Editing<FitSettings>) {
@@ -53,7 +29,8 @@ export const fitView: View<'fit', FitSettings, FitResult> = {
   kind: 'fit',
   title: ({ reader }) => reader.words.fit.title,
   finding: fitFinding,
-  note,
+  // It stands right under its figure, which is not the last thing here.
+  note: () => null,
   table: residualTable,
   draw: shown => html`<fit-entry .shown=${shown}></fit-entry>`,
   edit,

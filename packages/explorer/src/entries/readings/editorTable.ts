@@ -14,6 +14,8 @@ export type EditorTable = {
 }
 
 const TEXTS = ['set', 'replicate', 'roller', 'date', 'note']
+/** Columns that may well be empty: nothing is lost with them. */
+const OFTEN_EMPTY = ['note', 'n', 'replicate']
 const FEWEST_LETTERS = 5
 const MOST_LETTERS = 22
 /** Cells that are looked at for the room a column needs. */
@@ -120,7 +122,8 @@ export function rowRemarks(
 }
 
 /** What is said of the table as a whole. */
-export function tableRemarks(result: ReadingsResult, { words }: Reader) {
+export function tableRemarks(result: ReadingsResult, reader: Reader) {
+  const { words } = reader
   const said = words.readings
   const whole = (list: readonly TableProblem[]) =>
     list.flatMap(({ row, path, column, expected, received }) => {
@@ -128,7 +131,14 @@ export function tableRemarks(result: ReadingsResult, { words }: Reader) {
       const sentence = said.problem({ expected, received })
       return [column === undefined ? sentence : said.placed({ column: column || path, sentence })]
     })
-  const missing = result.missing.map(({ column, count }) => said.missing({ column, count: String(count) }))
+  const isUsual = (header: string) =>
+    result.columns.some(column => column.header === header && OFTEN_EMPTY.includes(column.name ?? ''))
+  const missing = result.missing
+    .filter(({ column }) => !isUsual(column))
+    .map(({ column, count }) => {
+      const read = result.columns.find(({ header }) => header === column)
+      return said.missing(read ? headWords(read, reader) : column, count)
+    })
   return {
     problems: whole(result.problems),
     notes: [...whole(result.notes), ...(missing.length > 0 ? [said.missingIn(words.list(missing))] : [])],

@@ -1,4 +1,4 @@
-import type { Values } from './speaking.ts'
+import { counted, type Values } from './speaking.ts'
 
 const plural = (count: number, word: string) => (count === 1 ? `1 ${word}` : `${count} ${word}s`)
 
@@ -132,8 +132,10 @@ export const fit = {
     alongs: { set: 'the sets', date: 'the date', moisture: 'moisture' },
     next: ({ low, high }: Interval) =>
       `One more set of their like would have a softness of ${low} to ${high} (95\u202f%).`,
+    wide: (count: number, { low, high }: Interval) =>
+      `${counted(count)} sets say too little of the next one: its softness may be anything from ${low} to ${high} (95\u202f%).`,
     undetermined: (why: string) => `How the next set will be is not known: ${why}.`,
-    note: 'Dots: one set each, with its 95\u202f% interval. Line: the median of their like, with the interval it lies in.',
+    note: 'Dots: one set each, with its 95\u202f% interval. Line: the median of their like, between the lines it lies in.',
   },
   compare: {
     title: 'Other laws on the same readings',
@@ -221,6 +223,7 @@ export const setsFigure = ({
   down: `softness, ${unit}`,
   across: { set: 'set', date: 'date', moisture: 'moisture, %' }[along],
   median: 'median',
+  interval: '95\u202f%, the median',
   oneMore: ['95\u202f%, one', 'more set'],
   day,
 })

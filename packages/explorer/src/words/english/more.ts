@@ -1,3 +1,4 @@
+import { check, checkFigure, checkSettables, checkWorkings } from './check.ts'
 import { curves, curvesFigure, curvesWorkings } from './curves.ts'
 import { fit, fitFigure, fitWorkings, setsFigure } from './fit.ts'
 import { formula, formulaReasons } from './formula.ts'
@@ -8,11 +9,19 @@ import { readings } from './readings.ts'
 import { rollers, rollersWorkings } from './rollers.ts'
 import { section, sectionFigure, sectionWorkings } from './section.ts'
 import { turfs, turfsWorkings } from './turfs.ts'
+import {
+  uncertainty,
+  uncertaintyFigure,
+  uncertaintyReasons,
+  uncertaintySettables,
+  uncertaintyWorkings,
+} from './uncertainty.ts'
 import { unitFromScales, unitFromScalesFigure, unitFromScalesWorkings } from './unitFromScales.ts'
 import { units, unitsWorkings } from './units.ts'
 
 /** Parts that come with the first kind of entry that is fetched: what only such kinds say. */
 export const more = {
+  check,
   curves,
   fit,
   formula,
@@ -23,11 +32,13 @@ export const more = {
   rollers,
   section,
   turfs,
+  uncertainty,
   unitFromScales,
   units,
-  settables: headlandSettables,
-  failures: { reasons: { ...formulaReasons, ...questionReasons } },
+  settables: { ...headlandSettables, ...checkSettables, ...uncertaintySettables },
+  failures: { reasons: { ...formulaReasons, ...questionReasons, ...uncertaintyReasons } },
   workings: {
+    ...checkWorkings,
     ...curvesWorkings,
     ...fitWorkings,
     ...headlandWorkings,
@@ -36,10 +47,12 @@ export const more = {
     ...rollersWorkings,
     ...sectionWorkings,
     ...turfsWorkings,
+    ...uncertaintyWorkings,
     ...unitFromScalesWorkings,
     ...unitsWorkings,
   },
   figures: {
+    check: checkFigure,
     unitFromScales: unitFromScalesFigure,
     headland: headlandFigure,
     fit: fitFigure,
@@ -48,5 +61,6 @@ export const more = {
     section: sectionFigure,
     patch: patchFigure,
     question: questionFigure,
+    uncertainty: uncertaintyFigure,
   },
 }

@@ -95,8 +95,8 @@ export const readings = {
     `Expected ${expected}, but found ${received}.`,
   placed: ({ column, sentence }: Values<'column' | 'sentence'>) => `${column}: ${sentence}`,
   leftOutRow: (why: string) => `Left out: ${why}.`,
-  missing: ({ column, count }: Values<'column' | 'count'>) => `${column} in ${count}`,
-  missingIn: (list: string) => `Missing: ${list} rows.`,
+  missing: (column: string, count: number) => `${column} in ${plural(count, 'row')}`,
+  missingIn: (list: string) => `Missing: ${list}.`,
   asTable: {
     caption: 'The readings as they were understood',
     row: 'row',

@@ -1,0 +1,44 @@
+import type { Reading } from '@swardsink/model'
+
+/** Heights measured on one strip: those of a set with one roller fitted; '' and null where the table does not say. */
+export type Strip = {
+  readonly set: string
+  readonly roller: string | null
+  readonly heights: readonly number[]
+  /** Rows they stand in. */
+  readonly rows: readonly number[]
+  /** How many readings they are in all: a row may be a mean. */
+  readonly count: number
+  /** Standard deviation of the mean, from what each says of itself; null where one says nothing. */
+  readonly standardError: number | null
+}
+
+/** The strips of a table, in the order they come. */
+export function stripsOf(readings: readonly Reading[]): readonly Strip[] {
+  const strips = new Map<string, Reading[]>()
+  for (const reading of readings) {
+    if (reading.measured.kind !== 'height') continue
+    const roller = reading.foot.kind === 'roller' ? reading.foot.name : null
+    const key = JSON.stringify([reading.set, roller])
+    strips.set(key, [...(strips.get(key) ?? []), reading])
+  }
+  return [...strips.values()].flatMap(list => {
+    const [first] = list
+    if (!first) return []
+    const own = list.map(({ standardDeviation: sd, count }) => (sd === undefined ? null : sd ** 2 / count))
+    const known = own.filter(variance => variance !== null)
+    return [
+      {
+        set: first.set,
+        roller: first.foot.kind === 'roller' ? first.foot.name : null,
+        heights: list.flatMap(({ measured }) => (measured.kind === 'height' ? [measured.height] : [])),
+        rows: list.map(({ row }) => row),
+        count: list.reduce((sum, { count }) => sum + count, 0),
+        standardError:
+          known.length < own.length
+            ? null
+            : Math.sqrt(known.reduce((sum, variance) => sum + variance, 0)) / list.length,
+      },
+    ]
+  })
+}
