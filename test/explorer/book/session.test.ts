@@ -148,6 +148,6 @@ describe('undo', () => {
     const settings = (session: Session) =>
       bookOf(session).pages[0]?.entries.find(entry => entry.id === 'map')?.settings
     expect(settings(changed)).toMatchObject({ quantity: 'drop' })
-    expect(settings(stepBack(changed))).toEqual({ quantity: 'sinkage' })
+    expect(settings(stepBack(changed))).toMatchObject({ quantity: 'sinkage' })
   })
 })
