@@ -207,6 +207,23 @@ describe('the finding', () => {
   })
 })
 
+it('stands on paper as plain text, its answer only once it is revealed', () => {
+  const said = { ...twice, prediction: 1.24e-3, why: 'twice the weight' }
+  const asked = (shown: Parameters<typeof questionFinding>[0]) => questionView.asked?.(shown)
+  expect(asked(put(said))).toMatchObject({
+    said: '1.24\u202fmm',
+    found: null,
+    error: null,
+    why: 'twice the weight',
+  })
+  expect(asked(put(said))?.question).toMatch(/12\.40\u202fkg instead of 6\.20\u202fkg/)
+  expect(asked(revealed(said))).toMatchObject({
+    found: reader.format(sinkage(heavier), 'sinkage'),
+    error: reader.format(1.24e-3 - sinkage(heavier), 'sinkage', { signed: true }),
+  })
+  expect(asked(put(twice))?.said).toBe(null)
+})
+
 describe('a few options', () => {
   const options = [
     { text: 'less than twice', from: null, to: 1.95, right: false },

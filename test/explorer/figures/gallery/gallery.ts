@@ -9,6 +9,7 @@ import {
   sharedStyles,
 } from '../../../../packages/explorer/src/look/index.ts'
 import { curveFigures } from './curveFigures.ts'
+import { fitFigures } from './fitFigures.ts'
 import { mapFigures } from './mapFigures.ts'
 import { sideFigures, smallFigures } from './otherFigures.ts'
 import { patchFigures } from './patchFigures.ts'
@@ -17,6 +18,7 @@ import { rackFigures } from './rackFigures.ts'
 import { scenarioFigures } from './scenarioFigures.ts'
 import { sectionFigures } from './sectionFigures.ts'
 import { slidingFigures } from './slidingFigures.ts'
+import { spreadFigures } from './spreadFigures.ts'
 
 // Every figure with several sets of data, for looking at: ?figure=side&width=792&theme=dark&units=US&case=usual, the last a pattern
 const asked = new URLSearchParams(location.search)
@@ -39,8 +41,10 @@ const figures: Record<string, (frame: Framing) => Record<string, TemplateResult 
   rack: rackFigures,
   section: sectionFigures,
   curves: curveFigures,
+  fit: fitFigures,
   headland: slidingFigures,
   patch: patchFigures,
+  spread: spreadFigures,
   prediction: predictionFigures,
   small: smallFigures,
   scenario: scenarioFigures,
