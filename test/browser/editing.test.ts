@@ -4,7 +4,8 @@ import { accessFaults } from '../support/accessFaults.ts'
 import { openBrowser } from '../support/browser.ts'
 import { focusedName } from '../support/focusedName.ts'
 import { type ServedPage, servePage } from '../support/servedPage.ts'
-import { openFirstPage, textOf } from './openFirstPage.ts'
+import { textOf } from './openFirstPage.ts'
+import { openWorkBook, WORK_ENTRIES } from './openWorkBook.ts'
 
 let browser: Browser
 let served: ServedPage
@@ -35,11 +36,13 @@ async function edit(page: Page): Promise<void> {
   await word(page, 'add an entry').waitFor()
 }
 
-const FIRST = ['sideView', 'map', 'text', 'rack', 'setting', 'setting-2', 'setting-3']
+const FIRST = WORK_ENTRIES
+/** The page that the address names. */
+const pageOf = (page: Page) => new URLSearchParams(new URL(page.url()).hash.slice(1)).get('page') ?? '1'
 
 describe('editing by keyboard alone', () => {
   it('adds, fills, titles, moves, copies and takes out an entry, and undoes all of it', async () => {
-    const { page, faults, entry } = await openFirstPage(browser, served.address)
+    const { page, faults, entry } = await openWorkBook(browser, served.address)
     const { keyboard } = page
     await word(page, 'Edit this page').focus()
     await keyboard.press('Enter')
@@ -82,7 +85,7 @@ describe('editing by keyboard alone', () => {
   })
 
   it('leaves undo in a text to the browser as long as something was typed there', async () => {
-    const { page, entry } = await openFirstPage(browser, served.address)
+    const { page, entry } = await openWorkBook(browser, served.address)
     await edit(page)
     const prose = entry('text').getByRole('textbox', { name: 'Paragraphs' })
     const before = await prose.inputValue()
@@ -100,7 +103,7 @@ describe('editing by keyboard alone', () => {
   })
 
   it('closes the list with Escape and goes back to the word that opened it', async () => {
-    const { page } = await openFirstPage(browser, served.address)
+    const { page } = await openWorkBook(browser, served.address)
     await edit(page)
     await word(page, 'add an entry').press('Enter')
     await word(page, 'Rack').focus()
@@ -112,17 +115,17 @@ describe('editing by keyboard alone', () => {
 
 describe('pages', () => {
   it('are added, titled, turned by words, list and address, and the browser goes back', async () => {
-    const { page, faults, field } = await openFirstPage(browser, served.address)
+    const { page, faults, field, entry } = await openWorkBook(browser, served.address)
     await edit(page)
     await word(page, 'add a page').click()
     await expect.poll(() => focusedName(page)).toBe('input Title of the page')
     await page.keyboard.type('Wet turf')
-    expect(new URL(page.url()).hash).toBe('#page=2')
+    expect(pageOf(page)).toBe('2')
     await page.getByRole('textbox', { name: 'Its one sentence' }).fill('What rain does.')
     await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe('What rain does.')
     await page.getByRole('link', { name: 'earlier page' }).click()
     await expect.poll(() => entries(page)).toEqual(FIRST)
-    await expect.poll(() => focusedName(page)).toContain('h1 The height of cut')
+    await expect.poll(() => focusedName(page)).toContain('h1 What is set on the bench')
     await page.getByRole('link', { name: 'Wet turf' }).click()
     await expect.poll(() => page.getByText('This page is empty.').count()).toBe(1)
     await page.goBack()
@@ -136,15 +139,15 @@ describe('pages', () => {
     await word(page, 'In words').click()
     await expect.poll(() => focusedName(page)).toBe('textarea Paragraphs')
     await page.keyboard.type('{unit.benchHeight}')
-    await page.locator('text-entry').getByRole('button', { name: '3.40' }).click()
-    await expect.poll(() => new URL(page.url()).hash).toBe('#page=1')
+    await entry('text-2').getByRole('button', { name: '3.40' }).click()
+    await expect.poll(() => pageOf(page)).toBe('1')
     await expect.poll(() => focusedName(page)).toBe('input Bench height')
     expect(await field('Bench height').inputValue()).toBe('3.40')
     expect(faults).toEqual([])
   })
 
   it('move, are copied and taken out, and one always stays', async () => {
-    const { page } = await openFirstPage(browser, served.address)
+    const { page } = await openWorkBook(browser, served.address)
     await edit(page)
     const pageWord = (act: string) =>
       page.locator('page-editor').getByRole('button', { name: new RegExp(`^${act}`) })
@@ -161,7 +164,7 @@ describe('pages', () => {
   })
 
   it('hand an entry on from the foot of one to the head of the next, with the focus', async () => {
-    const { page } = await openFirstPage(browser, served.address)
+    const { page } = await openWorkBook(browser, served.address)
     await edit(page)
     await word(page, 'add a page').click()
     await page.getByRole('link', { name: 'earlier page' }).click()
@@ -169,13 +172,13 @@ describe('pages', () => {
     await wordOf(page, 'setting', 'later').click()
     await expect.poll(() => entries(page)).toEqual(['setting', 'setting-2', 'setting-3'])
     await expect.poll(() => focusedName(page)).toMatch(/^button .+ The front roller$/)
-    expect(new URL(page.url()).hash).toBe('#page=2')
+    expect(pageOf(page)).toBe('2')
   })
 })
 
 describe('editing by pointer and by touch', () => {
   it('chooses what can be set in an entry, and takes an entry beside another', async () => {
-    const { page, entry, field, faults } = await openFirstPage(browser, served.address)
+    const { page, entry, field, faults } = await openWorkBook(browser, served.address)
     await edit(page)
     await entry('setting').getByText('what else could be set here').click()
     await entry('setting')
@@ -192,7 +195,7 @@ describe('editing by pointer and by touch', () => {
   })
 
   it('works under a finger, with targets to hit', async () => {
-    const { page, entry, faults } = await openFirstPage(browser, served.address, {
+    const { page, entry, faults } = await openWorkBook(browser, served.address, {
       viewport: { width: 390, height: 844 },
       hasTouch: true,
       isMobile: true,
@@ -226,7 +229,7 @@ describe('editing by pointer and by touch', () => {
 
 describe('a page that is edited, for everyone', () => {
   it.each(['light', 'dark', 'projector'])('has no accessibility fault on %s paper', async paper => {
-    const { page, entry } = await openFirstPage(browser, served.address, {
+    const { page, entry } = await openWorkBook(browser, served.address, {
       viewport: { width: 1440, height: 900 },
     })
     await page.getByRole('combobox', { name: 'Paper' }).selectOption(paper)

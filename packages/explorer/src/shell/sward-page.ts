@@ -19,6 +19,9 @@ import './entry-frame.ts'
 import type { FocusOn } from './readerEvents.ts'
 import { watchNear } from './watchNear.ts'
 
+/** Until then the first figures, and those of the worker, have come. */
+const COMES_UP = 1000
+
 /** One page: its sentence, its entries in order, and the cautions where it invites work on a unit. */
 export class SwardPage extends LitElement {
   static override properties = {
@@ -35,7 +38,8 @@ export class SwardPage extends LitElement {
     near: { attribute: false },
     named: { attribute: false },
     missing: { attribute: false },
-    editing: { type: Boolean },
+    editing: { type: Boolean, reflect: true },
+    resting: { type: Boolean, reflect: true },
     onNear: { attribute: false },
   }
   static override styles = [
@@ -73,11 +77,16 @@ export class SwardPage extends LitElement {
       .row.lead {
         margin-top: 0;
       }
-      /* What is out of sight is not laid out; what stands over an edge, such as the focus, is not cut off. */
+      /*
+       * What is out of sight is not laid out again, at the height it had; what stands over an edge, such as the focus,
+       * is not cut off. While a page comes up or is edited heights change: then all of it is laid out.
+       */
       entry-frame {
-        content-visibility: auto;
         contain-intrinsic-size: auto none auto 24rem;
         overflow-clip-margin: 2rem;
+      }
+      :host([resting]:not([editing])) entry-frame {
+        content-visibility: auto;
       }
       .safety {
         margin-top: var(--s-4);
@@ -119,7 +128,7 @@ export class SwardPage extends LitElement {
         }
       }
       @media print {
-        entry-frame {
+        :host([resting]:not([editing])) entry-frame {
           content-visibility: visible;
         }
         .row {
@@ -148,15 +157,33 @@ export class SwardPage extends LitElement {
   /** Kinds that could not be fetched. */
   declare missing: readonly string[]
   declare editing: boolean
+  /** It has come up: its entries have their heights. */
+  declare resting: boolean
   declare onNear: (near: ReadonlySet<string>) => void
+
+  private comingUp: ReturnType<typeof setTimeout> | undefined
 
   constructor() {
     super()
+    this.resting = false
     watchNear(this, {
       selector: 'entry-frame',
       nameOf: element => element.getAttribute('data-entry') ?? '',
       onChange: near => this.onNear(near),
     })
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.comingUp = setTimeout(() => {
+      this.resting = true
+    }, COMES_UP)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    clearTimeout(this.comingUp)
+    this.resting = false
   }
 
   frame(id: string): EntryFrame | null {
