@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3'
-import { html, svg, type TemplateResult } from 'lit'
+import { html, nothing, svg, type TemplateResult } from 'lit'
 import { axisBelow, title } from './axis.ts'
 import { type Frame, lineHeight, type Point, pathOf, px, textSize } from './frame.ts'
 import { type Mark, readingRing } from './marks.ts'
@@ -69,12 +69,13 @@ export function checkRow(row: CheckedRow, scale: CheckScale): TemplateResult {
     ${between === null && expected === null ? unknown(width) : svg``}
     ${between && drawBetween(between, scale)}
     <svg y="50%" overflow="visible">${
-      expected !== null &&
-      svg`<path class="outline" d=${pathOf([
-        { x: x(expected), y: -BAR },
-        { x: x(expected), y: BAR },
-      ])} />`
-    }${mean !== null && svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(readingRing)}</svg>
+      expected === null
+        ? nothing
+        : svg`<path class="outline" d=${pathOf([
+            { x: x(expected), y: -BAR },
+            { x: x(expected), y: BAR },
+          ])} />`
+    }${mean === null ? nothing : svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(readingRing)}</svg>
   </svg>`
 }
 

@@ -1,4 +1,4 @@
-import { html, svg, type TemplateResult } from 'lit'
+import { html, nothing, svg, type TemplateResult } from 'lit'
 import { axisBelow, axisLeft, title } from './axis.ts'
 import { type FitLayout, type FitPoint, type FitSpec, fitLayout, NUMBERS_GAP } from './fitLayout.ts'
 import { drawFitMarks } from './fitMarks.ts'
@@ -20,7 +20,7 @@ export function fitCurve(spec: FitSpec, frame: Frame<FitWords>): TemplateResult 
     ${drawBands(spec, layout)}
     ${spec.others.map(({ points }) => svg`<path class="hair" d=${lineThrough(points, layout)} />`)}
     ${drawCurve(spec, layout)}
-    ${spec.readings.length > 0 && drawResiduals(spec, layout, frame)}
+    ${spec.readings.length > 0 ? drawResiduals(spec, layout, frame) : nothing}
     ${drawFitMarks(spec, layout, frame)}
   </svg>`
 }
@@ -47,8 +47,9 @@ function drawUnknown(spec: FitSpec, { box, x, y }: FitLayout, frame: Frame<FitWo
     // The left one is named low, the right one high: the curve runs from the upper left to the lower right.
     const at = i === 0 && from === 0 ? box.y + box.height - 10 : y(0) + size + 8
     return svg`<rect fill="url(#stipple)" x=${px(left)} y=${px(box.y)} width=${px(right - left)} height=${px(box.height)} />${
-      isWide &&
-      svg`<text class="on-paper" text-anchor="middle" x=${px((left + right) / 2)} y=${px(at)}>${text}</text>`
+      isWide
+        ? svg`<text class="on-paper" text-anchor="middle" x=${px((left + right) / 2)} y=${px(at)}>${text}</text>`
+        : nothing
     }`
   })}`
 }
@@ -112,8 +113,8 @@ function drawBands({ points }: FitSpec, layout: FitLayout): Mark {
   const [upper, lower] = edges(points, 'curve', layout)
   const [above, below] = edges(points, 'reading', layout)
   const isThere = (side: readonly Point[]) => side.length > 1
-  return svg`${isThere(upper) && svg`<path class="band" d=${pathOf([...upper, ...lower.toReversed()], true)} /><path class="band-edge" d=${pathOf(upper) + pathOf(lower)} />`}${
-    isThere(above) && svg`<path class="one-more" d=${pathOf(above) + pathOf(below)} />`
+  return svg`${isThere(upper) ? svg`<path class="band" d=${pathOf([...upper, ...lower.toReversed()], true)} /><path class="band-edge" d=${pathOf(upper) + pathOf(lower)} />` : nothing}${
+    isThere(above) ? svg`<path class="one-more" d=${pathOf(above) + pathOf(below)} />` : nothing
   }`
 }
 

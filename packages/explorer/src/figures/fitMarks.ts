@@ -1,4 +1,4 @@
-import { svg } from 'lit'
+import { nothing, svg } from 'lit'
 import { type Box, grown } from './box.ts'
 import { drawLabel } from './drawLabel.ts'
 import type { FitLayout, FitReading, FitSpec } from './fitLayout.ts'
@@ -132,8 +132,9 @@ function drawNames(spec: FitSpec, { box, x, y, depths }: FitLayout, frame: Frame
     const end = { x: x(last.x), y: name.y }
     const leads = isFirst && (Math.abs(at - name.y) > 3 || end.x < right - 2)
     return svg`${
-      leads &&
-      svg`<path class="hair" d=${pathOf([end, { x: right + 2, y: name.y }, { x: right + 9, y: at }])} />`
+      leads
+        ? svg`<path class="hair" d=${pathOf([end, { x: right + 2, y: name.y }, { x: right + 9, y: at }])} />`
+        : nothing
     }<text class=${name.strong ? 'strong' : ''} x=${px(right + 12)} y=${px(at + size * 0.36)}>${text}</text>`
   })}`
 }

@@ -1,4 +1,4 @@
-import { svg } from 'lit'
+import { nothing, svg } from 'lit'
 import { title } from './axis.ts'
 import { type FitLayout, type FitSpec, NUMBERS_GAP } from './fitLayout.ts'
 import { drawReadings, replicatesOf } from './fitMarks.ts'
@@ -21,7 +21,7 @@ export function drawResiduals(spec: FitSpec, layout: FitLayout, frame: Frame<Fit
   const level = (value: number) => `M${px(strip.x)} ${px(r(value))}H${px(right)}`
   const scatter = spec.scatter
   return svg`${drawNumbers(layout, frame)}<path class="axis" d=${level(0)} />
-    ${scatter !== null && svg`<path class="hidden" d=${level(-2 * scatter) + level(2 * scatter)} />`}
+    ${scatter === null ? nothing : svg`<path class="hidden" d=${level(-2 * scatter) + level(2 * scatter)} />`}
     ${title(words.residual, { x: 0, y: strip.y - 10 })}${drawReadings(places)}${drawSides(scatter, layout, frame)}`
 }
 

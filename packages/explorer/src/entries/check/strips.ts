@@ -67,11 +67,9 @@ export function checkFinding({ result, reader }: ShownCheck): string | null {
   const [furthest] = judged.toSorted((a, b) => b.outside - a.outside)
   if (!furthest) return whole ? found.unknown : found.working
   const agree = judged.filter(({ verdict }) => verdict === 'agrees').length
-  if (strips.length > 1 && agree === strips.length) return found.all(agree)
   const one = sentenceOn(furthest, reader)
-  return strips.length === 1
-    ? one
-    : found.some({ worst: agree === judged.length ? '' : one }, agree, strips.length).trim()
+  if (judged.length === 1) return one
+  return agree === judged.length ? found.all(agree) : found.some({ worst: one }, agree, judged.length)
 }
 
 function sentenceOn(strip: Checked, reader: Reader): string {
