@@ -44,7 +44,7 @@ export class QuantitySetting extends LitElement {
         flex: 1 1 9rem;
       }
       .note {
-        display: block;
+        display: var(--setting-note, block);
       }
       .value {
         display: flex;
@@ -124,6 +124,7 @@ export class QuantitySetting extends LitElement {
     const said = this.brief ? briefly(of.name, words) : settableWords(of.name, words)
     const shown = value === null ? '' : format(value, of.quantity, { unit: false })
     const text = this.typing ?? held?.text ?? shown
+    const hasSteps = reader.workshop && value !== null
     const unlikely = held || value === null ? null : this.unlikely(value)
     const told = ['unit', said.note && 'note', held && 'wrong', unlikely && 'unlikely'].filter(Boolean)
     return html`
@@ -133,7 +134,7 @@ export class QuantitySetting extends LitElement {
           ${said.note ? html`<span class="note" id="note">${said.note}</span>` : nothing}
         </span>
         <span class=${reader.workshop ? 'steps' : 'value'}>
-          ${reader.workshop ? this.stepper(-1, said.name) : nothing}
+          ${hasSteps ? this.stepper(-1, said.name) : nothing}
           <input
             class="field"
             id="field"
@@ -149,7 +150,7 @@ export class QuantitySetting extends LitElement {
             @keydown=${this.keyInField}
           >
           <span class="unit" id="unit">${displayUnit(of.quantity, units)}</span>
-          ${reader.workshop ? this.stepper(1, said.name) : nothing}
+          ${hasSteps ? this.stepper(1, said.name) : nothing}
         </span>
       </div>
       ${

@@ -61,6 +61,11 @@ export const plotTableStyles = css`
       display: none;
     }
   }
+  /* What a slide has no room for. */
+  .load,
+  .ends {
+    display: var(--lesser, revert);
+  }
   @media (max-width: 66rem) {
     .load,
     .drop,

@@ -15,6 +15,8 @@ export type Frame<Words> = {
   readonly format: Format
   readonly units: UnitSystem
   readonly locale?: string
+  /** No taller than this, where it can be lower, px; as tall as its layout has it unless given. */
+  readonly tallest?: number
   /** Size of every text, px; 13 unless given, 20 on a projector. */
   readonly text?: number
 }

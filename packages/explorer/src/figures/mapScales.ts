@@ -21,13 +21,18 @@ export type MapScales = {
 
 /** Height of the framed part against the figure's width. */
 const PROPORTION = { wide: 0.46, middle: 0.54, narrow: 0.72 }
+/** Lower than this its contours could not be told apart, px. */
+const LOWEST = 160
 /** Ticks, the wedge of the present case, and air: from the frame to the numbers of an axis. */
 export const AXIS_GAP = 14
 
 /** Mass to the right on a linear axis, softness up on a logarithmic one: firm at the foot, soft at the top. */
 export function mapScales(
   domain: MapDomain,
-  frame: Pick<Frame<{ readonly firm: string; readonly soft: string }>, 'width' | 'text' | 'words'>,
+  frame: Pick<
+    Frame<{ readonly firm: string; readonly soft: string }>,
+    'width' | 'text' | 'tallest' | 'words'
+  >,
 ): MapScales {
   const size = textSize(frame)
   const line = lineHeight(frame)
@@ -37,11 +42,13 @@ export function mapScales(
   const left = Math.ceil(layout === 'narrow' ? numbers + 2 : numbers + ends)
   const right = Math.ceil(textWidth('0.175', size) + 16)
   const top = 2 * line + 8
+  const below = AXIS_GAP + 2 * line + 10
+  const wanted = Math.round(frame.width * PROPORTION[layout])
   const box = {
     x: left,
     y: top,
     width: frame.width - left - right,
-    height: Math.round(frame.width * PROPORTION[layout]),
+    height: Math.min(wanted, Math.max(LOWEST, (frame.tallest ?? Number.POSITIVE_INFINITY) - top - below)),
   }
   const x = scaleLinear()
     .domain(domain.mass)
@@ -53,7 +60,7 @@ export function mapScales(
     .clamp(true)
   return {
     box,
-    height: box.y + box.height + AXIS_GAP + 2 * line + 10,
+    height: box.y + box.height + below,
     x: mass => x(mass),
     y: softness => y(softness),
     massAt: at => x.invert(at),

@@ -116,7 +116,7 @@ export function sideLayout(spec: SideViewSpec, frame: Frame<SideViewWords>): Sid
     10 + longest(weights.map(weight => weight.newtons)) + line * (layoutOf(frame) === 'narrow' ? 1.4 : 0.4)
   const underneath = 18 + longest([settled.front.load, settled.rear.load])
   const dimensions = 2 * (line + 3) + 10
-  const tallest = TALLEST[layoutOf(frame)] * (size / 13)
+  const tallest = Math.min(TALLEST[layoutOf(frame)] * (size / 13), frame.tallest ?? Number.POSITIVE_INFINITY)
   const scale = Math.max(
     0.05,
     Math.min(

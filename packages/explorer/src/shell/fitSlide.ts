@@ -6,15 +6,25 @@ const TRIES = 4
 /** A hair less than what would just fit, so that rounding does not ask for one more try. */
 const ROOM = 0.985
 
+/** What the body of a slide keeps free at its edges, for the outline of what has the focus, px. */
+const EDGES = 8
+
+export type SlideFit = {
+  overflows(): boolean
+  /** The height there is, px; null where the slide is as tall as what is on it. */
+  room(): number | null
+}
+
 /**
  * Makes what a slide draws as narrow as it must be to fit the height. Figures are laid out for their width, never
  * scaled: a narrower one is also lower. What gets taller by it, as text does, keeps the whole width and scrolls.
  */
-export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflows(): boolean } {
+export function fitSlide(host: ReactiveControllerHost & Element): SlideFit {
   let share = 1
   let tries = 0
   let tallest = 0
   let overflows = false
+  let room: number | null = null
   let drawn: HTMLElement | null = null
 
   const body = (): HTMLElement | null => host.shadowRoot?.querySelector<HTMLElement>('.body') ?? null
@@ -29,9 +39,9 @@ export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflow
   function measure(): void {
     const box = body()
     if (!box || !drawn) return
-    const { clientHeight: room, scrollHeight: needed } = box
+    const { clientHeight: height, scrollHeight: needed } = box
     const scrolls = getComputedStyle(box).overflowY === 'auto'
-    const isOver = scrolls && needed > room + 1
+    const isOver = scrolls && needed > height + 1
     if (isOver && tries < TRIES) {
       tries++
       if (tries > 1 && needed >= tallest) {
@@ -40,7 +50,7 @@ export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflow
         lay(1)
       } else {
         tallest = needed
-        lay(Math.max(LEAST, share * (room / needed) * ROOM))
+        lay(Math.max(LEAST, share * (height / needed) * ROOM))
       }
     }
     if (isOver !== overflows) {
@@ -51,10 +61,12 @@ export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflow
 
   function begin(): void {
     const box = body()
-    const scrolls = box && getComputedStyle(box).overflowY === 'auto'
-    // A drawing beside something else knows by this how tall it may be.
-    if (scrolls) host.style.setProperty('--room', `${box.clientHeight}px`)
-    else host.style.removeProperty('--room')
+    const scrolls = box !== null && getComputedStyle(box).overflowY === 'auto'
+    const next = scrolls ? box.clientHeight - EDGES : null
+    if (next !== room) {
+      room = next
+      host.requestUpdate()
+    }
     tries = 0
     tallest = 0
     lay(1)
@@ -82,5 +94,5 @@ export function fitSlide(host: ReactiveControllerHost & HTMLElement): { overflow
       drawn = null
     },
   })
-  return { overflows: () => overflows }
+  return { overflows: () => overflows, room: () => room }
 }

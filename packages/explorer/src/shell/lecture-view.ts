@@ -15,9 +15,11 @@ import { listenPageKeys } from './listenPageKeys.ts'
 import { announceReader } from './readerEvents.ts'
 import { openSheetWindow, type SheetWindow } from './sheetWindow.ts'
 import { shownOf } from './shownOf.ts'
-import { type StepParts, stepFinding, stepSentence, stepTitle } from './stepWords.ts'
+import { type StepParts, stepFinding, stepQuestion, stepSentence, stepTitle } from './stepWords.ts'
 import { sheetPaper, teacherSheet, teacherSheetStyles } from './teacherSheet.ts'
 
+/** What a browser's type is unless somebody has changed it, px. */
+const USUAL_TYPE = 16
 /** A sentence of so many letters is set smaller, so that the figure keeps its room. */
 const LONG = 85
 
@@ -50,6 +52,8 @@ export class LectureView extends LitElement {
   private unlisten: readonly (() => void)[] = []
   private readonly clock = lectureClock(this)
   private readonly fit = fitSlide(this)
+  /** The same reader is one object: elements can tell by it that nothing has changed. */
+  private wall: { readonly of: Reader; readonly key: string; readonly reader: Reader } | null = null
 
   constructor() {
     super()
@@ -92,7 +96,10 @@ export class LectureView extends LitElement {
     this.drawSheet()
     if (!changed.has('at')) return
     const { steps } = this.plan
-    const near = steps.slice(Math.max(0, this.at - 1), this.at + 2).flatMap(({ entry }) => entry ?? [])
+    // Its neighbours, so that a turn shows them at once, and what the room is asked next, for the sheet.
+    const beside = steps.slice(Math.max(0, this.at - 1), this.at + 2)
+    const asked = this.askedAfter()
+    const near = [...beside, ...(asked ? [asked] : [])].flatMap(({ entry }) => entry ?? [])
     this.desk.look(new Set(near))
     this.renderRoot.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true })
     window.scrollTo(0, 0)
@@ -111,8 +118,23 @@ export class LectureView extends LitElement {
     announceReader(this, 'leave', { page: this.plan.steps[this.at]?.page ?? 0 })
   }
 
+  /** Figures are laid out in px: they grow with the type of the slide, and stay within its height. */
+  private get onWall(): Reader {
+    const { reader } = this
+    const scale = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / USUAL_TYPE
+    const room = this.fit.room()
+    const key = `${scale} ${room}`
+    if (this.wall?.of !== reader || this.wall.key !== key) {
+      // Less a line: labels may stand a little outside what was asked for.
+      const tallest = room === null ? {} : { tallest: room - USUAL_TYPE * scale }
+      const figureText = Math.round(reader.figureText * scale)
+      this.wall = { of: reader, key, reader: { ...reader, figureText, ...tallest } }
+    }
+    return this.wall.reader
+  }
+
   private parts(step: Step): StepParts {
-    const { desk, reader } = this
+    const { desk, onWall: reader } = this
     const session = desk.session()
     const book = bookOf(session)
     const shownBy = (id: string): Shown | null => {
@@ -164,16 +186,12 @@ export class LectureView extends LitElement {
       const why = known ? reader.words.entry.fetching : reader.words.entry.unknownKind(entry.kind)
       return html`<p class="said">${failure ? failureSentence(failure, reader) : why}</p>`
     }
-    const opening = stepSentence(parts) === stepFinding(parts) ? null : stepFinding(parts)
+    const sentence = stepSentence(parts)
+    const opening = sentence === stepFinding(parts) ? null : stepFinding(parts)
     const said = [opening, view.note(shown)].filter(Boolean).join(' ')
     const choices = view.choices?.(shown)
-    return html`<div class="drawn">${view.draw(shown)}</div>
+    return html`<div class="drawn ${sentence === stepQuestion(parts) ? 'asked' : ''}">${view.draw(shown)}</div>
       ${failure ? html`<p class="caution" role="status">${failureSentence(failure, reader)}</p>` : nothing}
-      ${
-        cautions.length > 0
-          ? html`<ul class="cautions">${cautions.map(caution => html`<li class="caution">${cautionSentence(caution, reader)}</li>`)}</ul>`
-          : nothing
-      }
       ${
         choices
           ? html`<div class="choices" role="group" aria-label=${choices.label}><span>${choices.label}</span>${choices.options.map(
@@ -183,6 +201,11 @@ export class LectureView extends LitElement {
                 @click=${() => announce(this, 'rearrange', { id: entry.id, settings })}
               >${label}</button>`,
             )}</div>`
+          : nothing
+      }
+      ${
+        cautions.length > 0
+          ? html`<ul class="cautions">${cautions.map(caution => html`<li class="caution">${cautionSentence(caution, reader)}</li>`)}</ul>`
           : nothing
       }
       ${said ? html`<p class="said">${said}</p>` : nothing}
@@ -195,9 +218,7 @@ export class LectureView extends LitElement {
     const page = book.pages[step.page]
     const entry = step.entry === null ? undefined : entryOf(book, step.entry)
     const next = plan.steps[at + 1]
-    const asked = plan.steps
-      .slice(at + 1)
-      .find(later => later.entry !== null && entryOf(book, later.entry)?.kind === 'question')
+    const asked = this.askedAfter()
     const notes = [step.opens ? page?.notes : undefined, entry?.notes].filter(Boolean).join('\n\n')
     return teacherSheet(
       {
@@ -209,11 +230,24 @@ export class LectureView extends LitElement {
         sentence: stepSentence(parts),
         notes,
         next: next ? stepSentence(this.parts(next)) : null,
-        question: asked ? stepTitle(this.parts(asked)) : null,
+        question: asked ? this.questionOf(asked) : null,
         plan: { minutes: plan.minutes, after: step.minutesAfter, left: this.clock.left(plan.minutes) },
       },
       { reader, acts: { turn: this.go, begin: this.clock.begin } },
     )
+  }
+
+  private askedAfter(): Step | undefined {
+    const book = bookOf(this.desk.session())
+    return this.plan.steps
+      .slice(this.at + 1)
+      .find(later => later.entry !== null && entryOf(book, later.entry)?.kind === 'question')
+  }
+
+  /** What the room is asked; by its title until its values are known. */
+  private questionOf(step: Step): string {
+    const parts = this.parts(step)
+    return stepQuestion(parts) ?? stepTitle(parts)
   }
 
   private readonly showSheet = (): void => {

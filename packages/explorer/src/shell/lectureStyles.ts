@@ -50,6 +50,12 @@ export const lectureStyles = css`
     flex: none;
     /* The sentence of the slide says it already. */
     --finding: none;
+    --setting-note: none;
+    --lesser: none;
+  }
+  /* The question is the sentence of the slide. */
+  .drawn.asked {
+    --asked: none;
   }
   .drawn.narrow {
     margin-inline: auto;
@@ -122,6 +128,7 @@ export const lectureStyles = css`
     font-size: var(--t-note);
   }
   aside .sheet .where,
+  aside .sheet .none,
   aside .sheet .quiet,
   aside .sheet h2 {
     font-size: var(--t-note);

@@ -22,6 +22,9 @@ type Settled = Extract<SetUp, { readonly bench: number }>
 /** Heights at the turf are drawn so many times as large. */
 const EXAGGERATION = 5
 
+/** As tall as leaves room for the rest on Letter, which is the shorter of the two papers, px. */
+const PRINTED_FIGURE = 340
+
 /** One page to take to the bench: what to set, what it is for, and boxes for what was then measured. */
 export class SetUpSheet extends LitElement {
   static override properties = {
@@ -142,7 +145,8 @@ export class SetUpSheet extends LitElement {
     const { scenario } = book
     const width = this.printing() ? PAPER_WIDTH : this.width()
     const { words, format, units, locale, figureText } = reader
-    const frame = { width, words: words.figures.sideView, format, units, locale, text: figureText }
+    const limit = this.printing() ? { tallest: PRINTED_FIGURE } : {}
+    const frame = { width, words: words.figures.sideView, format, units, locale, text: figureText, ...limit }
     const spec = {
       unit: found.unit,
       settled: found.settled,

@@ -98,7 +98,7 @@ export const setUpSheetStyles = css`
       grid-auto-columns: minmax(0, 1fr);
     }
     .tables {
-      grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
+      grid-template-columns: minmax(0, 1.5fr) minmax(0, 1fr);
       margin-top: 2.5mm;
     }
     .tables td,

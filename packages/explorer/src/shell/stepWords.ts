@@ -17,8 +17,15 @@ export function stepSentence(parts: StepParts): string {
   const { book, step, reader } = parts
   const page = book.pages[step.page]
   if (step.opens && page?.lead) return page.lead
-  const title = stepTitle(parts) || page?.title || reader.words.page.untitledPage(step.page + 1)
-  return stepFinding(parts) ?? title
+  const said = stepQuestion(parts) ?? stepFinding(parts)
+  return said ?? (stepTitle(parts) || page?.title || reader.words.page.untitledPage(step.page + 1))
+}
+
+/** What it asks the room; null where it asks nothing, or the values it asks with are not known yet. */
+export function stepQuestion({ book, step, views, shownBy }: StepParts): string | null {
+  const entry = step.entry === null ? undefined : entryOf(book, step.entry)
+  const shown = entry ? shownBy(entry.id) : null
+  return (entry && shown && views[entry.kind]?.asked?.(shown).question) || null
 }
 
 /** What its figure found; a question keeps that to itself, under what it asks. */
@@ -32,7 +39,10 @@ export function stepFinding({ book, step, views, shownBy }: StepParts): string |
 export function stepTitle({ book, step, views, shownBy, reader }: StepParts): string {
   const entry = step.entry === null ? undefined : entryOf(book, step.entry)
   if (!entry) return ''
+  const view = views[entry.kind]
+  // What goes without a heading on its page goes under the page's own.
+  if (view?.untitled) return entry.title ?? ''
   const shown = shownBy(entry.id)
-  const usual = shown ? views[entry.kind]?.title(shown) : undefined
+  const usual = shown ? view?.title(shown) : undefined
   return entry.title || usual || kindName(entry.kind, reader)
 }

@@ -35,7 +35,7 @@ export function teacherSheet(
       }
     </p>
     <h2>${lecture.notes}</h2>
-    ${notes === '' ? html`<p class="quiet">${lecture.noNotes}</p>` : notes.split(/\n\s*\n/).map(text => html`<p>${text}</p>`)}
+    ${notes === '' ? html`<p class="none">${lecture.noNotes}</p>` : notes.split(/\n\s*\n/).map(text => html`<p>${text}</p>`)}
     <h2>${lecture.next}</h2>
     <p>${next ?? lecture.last}</p>
     ${question === null ? nothing : html`<h2>${lecture.nextQuestion}</h2><p>${question}</p>`}
@@ -74,6 +74,7 @@ export const teacherSheetStyles = `
     font-weight: 600;
   }
   .sheet .where,
+  .sheet .none,
   .sheet .quiet {
     color: var(--ink-2);
     font-size: 0.9375rem;

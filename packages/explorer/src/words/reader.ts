@@ -10,6 +10,8 @@ export type Reader = {
   readonly locale: string
   /** Size of text in figures, px: larger on a wall. */
   readonly figureText: number
+  /** On a slide: the height that a figure may take, px. */
+  readonly tallest?: number
   /** Beside a machine: steppers in place of lines to drag on, everything larger. */
   readonly workshop?: boolean
 }

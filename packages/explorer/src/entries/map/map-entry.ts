@@ -51,6 +51,7 @@ export class MapEntry extends LitElement {
       units,
       locale,
       text: reader.figureText,
+      ...(reader.tallest === undefined ? {} : { tallest: reader.tallest }),
     }
   }
 

@@ -6,8 +6,10 @@ export const questionStyles = css`
     display: block;
     min-width: 0;
   }
-  .asked {
+  .asked:not(.drawn) {
     margin-top: var(--s-2);
+    /* On a slide the question stands over it. */
+    display: var(--asked, block);
   }
   .asked p {
     font-size: var(--t-title);

@@ -82,6 +82,11 @@ export const rackStyles = css`
     border-bottom: 1px solid var(--ink-3);
   }
   /* Where there is less room the drawing stays, with what is set and what is cut; "As a table" has the rest. */
+  /* What a slide has no room for. */
+  .load,
+  .relief {
+    display: var(--lesser, revert);
+  }
   @media (max-width: 66rem) {
     table {
       min-width: 0;

@@ -16,6 +16,7 @@ export function specOf({ scenario, result, settings }: Shown<SideViewSettings, S
 }
 
 export function frameOf(reader: Reader, width: number): Frame<SideViewWords> {
-  const { words, format, units, locale, figureText } = reader
-  return { width, words: words.figures.sideView, format, units, locale, text: figureText }
+  const { words, format, units, locale, figureText, tallest } = reader
+  const limit = tallest === undefined ? {} : { tallest }
+  return { width, words: words.figures.sideView, format, units, locale, text: figureText, ...limit }
 }

@@ -55,12 +55,8 @@ export class SideViewEntry extends LitElement {
         margin: var(--s-3) 0 var(--s-2);
         display: var(--finding, block);
       }
-      /* On a slide it goes into the height there is; everywhere else there is no such limit. */
       .drawn {
         min-width: 0;
-        width: 100%;
-        max-width: calc(var(--room, 10000px) * 1.5);
-        margin-inline: auto;
       }
       @media (min-width: 79rem) {
         :host {

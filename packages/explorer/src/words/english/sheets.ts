@@ -36,7 +36,7 @@ export const sheets = {
     frontRoller: 'front roller',
     itsSize: 'its diameter and mass',
     rearRoller: 'rear roller',
-    lengths: 'wheelbase, edge behind the front',
+    lengths: 'wheelbase, edge',
     loadFront: 'load, front',
     loadRear: 'load, rear',
     onScales: ({ load, mass }: Values<'load' | 'mass'>) => `${load}, as ${mass} on the scales`,
