@@ -8,13 +8,14 @@ import { readGuesses, tallied } from '../../../packages/explorer/src/entries/que
 import { type QuestionResult, question } from '../../../packages/explorer/src/entries/question/kind.ts'
 import { markAfter } from '../../../packages/explorer/src/entries/question/movedMark.ts'
 import { otherwise } from '../../../packages/explorer/src/entries/question/otherwise.ts'
-import { sentenceOf } from '../../../packages/explorer/src/entries/question/saying.ts'
+import { sentenceOf, valueName } from '../../../packages/explorer/src/entries/question/saying.ts'
 import {
   type QuestionSettings,
   readQuestion,
 } from '../../../packages/explorer/src/entries/question/settings.ts'
 import { questionView } from '../../../packages/explorer/src/entries/question/view.ts'
 import { settledOf } from '../../../packages/explorer/src/entries/settled.ts'
+import { valueNames } from '../../../packages/explorer/src/entries/text/values.ts'
 import { openFlow } from '../../../packages/explorer/src/flow/index.ts'
 import { expectNear, identity } from '../../support/tolerance.ts'
 import { answered, asked, reader, shownOf } from './asked.ts'
@@ -123,6 +124,10 @@ describe('what a question asks', () => {
       'front.colour',
       'then.drup',
     ])
+  })
+
+  it('has words for every value that can be asked for', () => {
+    for (const name of valueNames()) expect(valueName(name, reader)).not.toBe(name)
   })
 
   it('is a sentence with live values, written or made', () => {

@@ -24,6 +24,8 @@ export type FormulaInput = {
   /** Why there can be no value, whatever the numbers are; null when there can. */
   readonly refused: Reason | null
   readonly known: Readonly<Record<string, LiveValue>>
+  /** What the book's other formulas are called. */
+  readonly others: readonly string[]
 }
 
 /** What a formula was worked out from: a name and what it stands for. */
@@ -32,6 +34,7 @@ export type Part = { readonly name: string; readonly live: LiveValue }
 /** Either way there are fields to draw, so a reason is an answer too. */
 export type FormulaResult = {
   readonly parts: readonly Part[]
+  readonly others: readonly string[]
   readonly worked:
     | { readonly outcome: 'value'; readonly value: number; readonly unit: string }
     | ({ readonly outcome: 'none' } & Reason)
@@ -162,12 +165,14 @@ export const formula: Kind<'formula', FormulaSettings, FormulaInput, FormulaResu
       settings,
       refused: refusalOf(settings, entries),
       known: known(names, scenario, givenTo(names, { entries, offered })),
+      others: entries.map(nameGivenBy).filter(name => name !== '' && name !== settings.name),
     }
   },
   compute: input => ({
     outcome: 'answered',
     result: {
       parts: Object.entries(input.known).map(([name, live]) => ({ name, live })),
+      others: input.others,
       worked: work(input),
     },
     cautions: [],

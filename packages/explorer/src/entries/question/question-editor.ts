@@ -5,7 +5,8 @@ import { announce, wordStyles } from '../../controls/index.ts'
 import type { ValueTyped } from '../../controls/quantity-field.ts'
 import { sharedStyles } from '../../look/index.ts'
 import { settableWords } from '../../words/index.ts'
-import { valueNames } from '../text/values.ts'
+import { settledInput } from '../settled.ts'
+import { liveValue, valueNames } from '../text/values.ts'
 import type { Editing } from '../view.ts'
 import './amount-field.ts'
 import type { Told } from './kind.ts'
@@ -94,11 +95,10 @@ export class QuestionEditor extends LitElement {
 
   /** What a bound of an option is told in. */
   private get told(): Told {
-    const { asks, of } = this.editing.settings
-    const live = settable(asks)
-    if (of === 'ratio') return { unit: '' }
-    if (live?.kind === 'quantity') return { quantity: live.quantity }
-    return TOLD[asks] ?? { unit: '' }
+    const { settings, now } = this.editing
+    if (settings.of === 'ratio') return { unit: '' }
+    const live = liveValue(settings.asks, { scenario: now, settled: null, input: settledInput(now) })
+    return live && 'quantity' in live ? { quantity: live.quantity } : { unit: '' }
   }
 
   private asked(): readonly (readonly [string, string])[] {
@@ -205,19 +205,6 @@ export class QuestionEditor extends LitElement {
     const { id } = this.editing
     announce(this, 'rearrange', { id, settings, ...(gesture ? { gesture: `${id} ${gesture}` } : {}) })
   }
-}
-
-const TOLD: Readonly<Record<string, Told>> = {
-  'front.load': { quantity: 'load' },
-  'rear.load': { quantity: 'load' },
-  'front.sinkage': { quantity: 'sinkage' },
-  'rear.sinkage': { quantity: 'sinkage' },
-  'front.peakPressure': { quantity: 'pressure' },
-  drop: { quantity: 'drop' },
-  effectiveHeight: { quantity: 'height' },
-  'body.weight': { quantity: 'load' },
-  'oneKilogramMore.drop': { quantity: 'drop' },
-  'twiceAsSoft.drop': { quantity: 'drop' },
 }
 
 function namedSetting(name: string, { words }: Editing['reader']): string {

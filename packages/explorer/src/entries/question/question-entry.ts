@@ -33,6 +33,8 @@ export class QuestionEntry extends LitElement {
   private readonly width = watchWidth(this, '.drawn')
   private dragging = false
   private moving = 0
+  /** Where whoever pressed a button goes on that is gone with the next drawing. */
+  private goesOn: string | null = null
 
   constructor() {
     super()
@@ -42,6 +44,13 @@ export class QuestionEntry extends LitElement {
   override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('shown') as this['shown'] | undefined
     if (before?.settings.state === 'locked' && this.shown.settings.state === 'revealed') this.settle()
+  }
+
+  override updated(changed: PropertyValues<this>): void {
+    const before = changed.get('shown') as this['shown'] | undefined
+    if (this.goesOn === null || before?.settings.state === this.shown.settings.state) return
+    this.renderRoot.querySelector<HTMLElement>(this.goesOn)?.focus()
+    this.goesOn = null
   }
 
   override disconnectedCallback(): void {
@@ -229,13 +238,12 @@ export class QuestionEntry extends LitElement {
   private lock(): void {
     announce(this, 'settled', { name: this.shown.id })
     this.set({ state: 'locked', stood: this.shown.result.answer })
-    // The button is gone: whoever pressed it goes on at the one that took its place.
-    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('button.act')?.focus())
+    this.goesOn = 'button.act'
   }
 
   private reveal(): void {
     this.set({ state: 'revealed' })
-    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.finding')?.focus())
+    this.goesOn = '.finding'
   }
 
   private put(event: PointerEvent): void {

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
 import { live } from 'lit/directives/live.js'
 import { sharedStyles } from '../../look/index.ts'
 import type { Reader } from '../../words/index.ts'
@@ -59,6 +59,13 @@ export class RoomGuesses extends LitElement {
     this.typing = null
   }
 
+  /** Guesses that came from elsewhere, as by undo, take the place of what is typed. */
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('guesses') || this.typing === null) return
+    const typed = readGuesses(this.typing).values.map(value => saidAs(value, this.told, this.reader))
+    if (JSON.stringify(typed) !== JSON.stringify(this.guesses)) this.typing = null
+  }
+
   override render() {
     const { reader, options } = this
     const { question } = reader.words
@@ -75,9 +82,7 @@ export class RoomGuesses extends LitElement {
         aria-describedby="hint"
         .value=${live(this.typing ?? shown)}
         @input=${this.typed}
-        @blur=${() => {
-          this.typing = null
-        }}
+        @blur=${this.left}
       ></textarea>
       <p class="note" id="hint">${question.roomHint({ unit: unitOf(told, reader), most: String(MOST_GUESSES) })}</p>
       <div role="status">
@@ -113,6 +118,12 @@ export class RoomGuesses extends LitElement {
     const text = (event.currentTarget as HTMLTextAreaElement).value
     this.typing = text
     this.say(readGuesses(text).values.map(value => saidAs(value, this.told, this.reader)))
+  }
+
+  /** What could not be read stays as it was typed, with its sentence: nothing moves under a finger. */
+  private left(): void {
+    const read = readGuesses(this.typing ?? '')
+    if (read.unread === null && !read.more) this.typing = null
   }
 
   private say(guesses: readonly number[]): void {
