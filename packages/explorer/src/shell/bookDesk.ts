@@ -119,9 +119,10 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
 
   /** Values of an address lie over the book's as a change that can be undone. */
   async function carry(): Promise<void> {
-    if (!linked || JSON.stringify(linked) === JSON.stringify(opening.book.scenario)) return
-    session = replaceScenario(session, linked)
-    if (opening.book !== own) {
+    if (!linked) return
+    const isOther = JSON.stringify(linked) !== JSON.stringify(opening.book.scenario)
+    if (isOther) session = replaceScenario(session, linked)
+    if (isOther && opening.book !== own) {
       covered = opening.book
       notices = withNotice(notices, { kind: 'linked' })
     }

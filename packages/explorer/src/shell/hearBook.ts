@@ -13,6 +13,7 @@ import {
   type Session,
   stepBack,
   stepForward,
+  writeAddress,
 } from '../book/index.ts'
 import { listen } from '../controls/index.ts'
 import { fetchMoreWords } from '../words/index.ts'
@@ -134,7 +135,9 @@ async function open(on: SwardBook, file: File): Promise<void> {
   const sound = problems.length === 0 && notices.length === 0
   const before = { before: desk.name(), beforeTitle: present.title }
   const told = { kind: 'opened', title: book.title, sound, ...before } as const
-  on.opening = { ...adoptBook(book, desk.house), problems, notices: [...notices, told] }
+  const opening = adoptBook(book, desk.house)
+  history.pushState(null, '', writeAddress({ book: opening.name, page: 1 }))
+  on.opening = { ...opening, problems, notices: [...notices, told] }
 }
 
 function forgetBook(on: SwardBook, name: string): void {

@@ -54,7 +54,7 @@ export function drawView(on: SwardBook, view: ViewName): TemplateResult | null {
   if (view === 'lecture')
     return html`<lecture-view .desk=${desk} .page=${page} .reader=${reader} .turn=${turn}></lecture-view>`
   const book = bookOf(desk.session())
-  const addressed = on.addressed
+  const addressed = on.bookInAddress
   if (view === 'set-up-sheet')
     return html`<set-up-sheet
       .book=${book}

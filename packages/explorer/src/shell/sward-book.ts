@@ -81,6 +81,12 @@ export class SwardBook extends LitElement {
   private laidAs: Preferences | null = null
   private chosen: Preferences | null = null
   private sameWall: Preferences | null = null
+  /** What the address was last known to say of the book that is open. */
+  private toldAddress: {
+    readonly desk: BookDesk
+    readonly name: string
+    readonly carried: string | null
+  } | null = null
   private namedPages: readonly Page[] | null = null
   private sameNamed: readonly NamedEntry[] = []
   private unlisten: readonly (() => void)[] = []
@@ -134,14 +140,14 @@ export class SwardBook extends LitElement {
   }
 
   /** The book's name in the address; null for the one an address without a name means. */
-  get addressed(): string | null {
+  get bookInAddress(): string | null {
     const { desk } = this
     return !desk || desk.name() === desk.house.first ? null : desk.name()
   }
 
   addressOf(page: number): string {
     return writeAddress({
-      book: this.addressed,
+      book: this.bookInAddress,
       page: page + 1,
       scenario: this.desk?.carried() ?? null,
       view: this.view,
@@ -207,10 +213,17 @@ export class SwardBook extends LitElement {
     const { title } = this.book
     const titled = `${title || this.reader.words.page.untitledBook} \u00b7 Swardsink`
     if (document.title !== titled) document.title = titled
-    // Values that no longer stand, and a name that is no longer this book's, go out of the address.
-    const { scenario, book } = readAddress(location.hash)
-    if ((scenario !== null && desk.carried() === null) || (book ?? desk.house.first) !== desk.name())
-      history.replaceState(null, '', this.addressOf(this.page) || location.pathname + location.search)
+    this.tidyAddress(desk)
+  }
+
+  /** Values that no longer stand, and a name that is no longer this book's, go out of the address. */
+  private tidyAddress(desk: BookDesk): void {
+    const was = this.toldAddress
+    const [name, carried] = [desk.name(), desk.carried()]
+    this.toldAddress = { desk, name, carried }
+    // The address of another book may be on its way to be opened: only what this one has changed is put right.
+    if (was?.desk !== desk || (was.name === name && (was.carried === null || carried !== null))) return
+    history.replaceState(null, '', this.addressOf(this.page) || location.pathname + location.search)
   }
 
   /** The same list for the same pages, so that frames can tell by it that nothing has changed. */
@@ -277,7 +290,7 @@ export class SwardBook extends LitElement {
     return html`
       <page-turn
         .book=${book}
-        .name=${this.addressed}
+        .name=${this.bookInAddress}
         .index=${index}
         .values=${desk.carried()}
         .reader=${reader}
@@ -321,7 +334,7 @@ export class SwardBook extends LitElement {
     return html`<page-foot
       .book=${this.book}
       .name=${desk.name()}
-      .addressed=${this.addressed}
+      .addressed=${this.bookInAddress}
       .page=${this.page + 1}
       .shipped=${shippedOf(desk.house)}
       .kept=${this.kept}
