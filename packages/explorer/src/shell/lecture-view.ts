@@ -1,12 +1,13 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
 import { bookOf, entryOf, lecturePlan, type Plan, type Step } from '../book/index.ts'
-import { announce, paleStyles, wordStyles } from '../controls/index.ts'
+import { announce, listen, paleStyles, wordStyles } from '../controls/index.ts'
 import type { Shown } from '../entries/view.ts'
 import { sharedStyles } from '../look/index.ts'
 import { cautionSentence, type Reader } from '../words/index.ts'
 import type { BookDesk } from './bookDesk.ts'
 import { failureSentence } from './failureSentence.ts'
+import { settingPlace } from './findSetting.ts'
 import { fitSlide } from './fitSlide.ts'
 import { lectureClock } from './lectureClock.ts'
 import { lectureStyles } from './lectureStyles.ts'
@@ -60,6 +61,9 @@ export class LectureView extends LitElement {
     this.at = -1
     this.sheetHere = false
     this.said = ''
+    listen(this, 'find', ({ name }) => this.goTo(name))
+    // What would leave for a page is done here: the room stays with the slides.
+    this.addEventListener('sward-find', event => event.stopPropagation())
   }
 
   override connectedCallback(): void {
@@ -114,6 +118,15 @@ export class LectureView extends LitElement {
     this.at = to
   }
 
+  /** The step on which something is set; where none has it the slide stays. */
+  private goTo(name: string): void {
+    const { desk, plan } = this
+    const page = plan.steps[this.at]?.page ?? 0
+    const id = settingPlace(bookOf(desk.session()), { name, page, kinds: desk.house.kinds.items })
+    const to = plan.steps.findIndex(step => step.entry !== null && step.entry === id)
+    if (to >= 0) this.at = to
+  }
+
   private leave(): void {
     announceReader(this, 'leave', { page: this.plan.steps[this.at]?.page ?? 0 })
   }
@@ -154,7 +167,7 @@ export class LectureView extends LitElement {
     const sentence = stepSentence(parts)
     const book = parts.book.title || page.untitledBook
     const place = { number: String(at + 1), total: String(plan.steps.length) }
-    return html`<section class="slide" aria-label=${lecture.step({ book, ...place })}>
+    return html`<main class="slide" aria-label=${lecture.step({ book, ...place })}>
         <h1 tabindex="-1" class=${sentence.length > LONG ? 'long' : ''}>${sentence}</h1>
         ${keyed(at, html`<div class="body" role="region" aria-label=${lecture.overflows} tabindex=${this.fit.overflows() ? '0' : nothing}>${this.body(parts)}</div>`)}
         <footer>
@@ -169,9 +182,9 @@ export class LectureView extends LitElement {
             <button class="word" @click=${() => this.leave()}>${lecture.leave}</button>
           </span>
         </footer>
-      </section>
+      </main>
       <p class="unseen" role="status">${this.said}</p>
-      ${this.sheetHere ? html`<aside>${this.said ? html`<p class="said">${this.said}</p>` : nothing}${this.sheetOf(parts)}</aside>` : nothing}`
+      ${this.sheetHere ? html`<aside aria-label=${lecture.sheetTitle}>${this.said ? html`<p class="said">${this.said}</p>` : nothing}${this.sheetOf(parts)}</aside>` : nothing}`
   }
 
   private body(parts: StepParts) {
