@@ -42,13 +42,14 @@ function workThrough(): { readonly refiner: Refiner; run(): void } {
   }
 }
 
-/** What every entry of a book has to show once all work is done. */
-export function answersOf({ pages, scenario }: Book): (id: string) => EntryState {
+/** What entries of a book have to show once all work is done: of all of them, or of some and what they need. */
+export function answersOf({ pages, scenario }: Book, seen?: ReadonlySet<string>): (id: string) => EntryState {
   const { refiner, run } = workThrough()
   const flow: Flow = openFlow({ kinds: allKinds.items, refiner, onLater: () => {} })
   flow.update(
     pages.flatMap(({ entries }) => entries),
     scenario,
+    seen,
   )
   run()
   return id => flow.stateOf(id)

@@ -75,6 +75,12 @@ describe('a table of readings', () => {
     expect(empty.result.problems).toEqual([])
     expect(readingsFinding(shownOf(empty.settings, empty.result, scenario))).toBe(null)
     expect(told({ columns: columnsFrom(['set', 'sinkage_mm'], []), remark: '' }).result.problems).toEqual([])
+    const laidOut = told(settingsFrom('roller,load_kg,sinkage_mm\nlight,,\ngrooved,,\n'))
+    expect(laidOut.result.problems).toEqual([])
+    expect(readingsFinding(shownOf(laidOut.settings, laidOut.result, scenario))).toBe(null)
+    const typed = told(settingsFrom('roller,load_kg,sinkage_mm\nlight,14,2.2\ngrooved,,\n'))
+    expect(typed.result.readings).toHaveLength(1)
+    expect(told(settingsFrom('roller,load_kg,sinkage_mm\nlight,,deep\n')).result.problems).not.toEqual([])
   })
 
   it('says what a head must be where none is known', () => {

@@ -11,6 +11,7 @@ export function readingsFinding({
   const { found } = words.readings
   if (settings.columns.length === 0) return null
   const { readings, sets, loads, pressures, leftOut, problems } = result
+  if (readings.length + problems.length === 0) return null
   const heights = readings.filter(({ measured }) => measured.kind === 'height').length
   const between = (span: { low: number; high: number } | null, quantity: 'load' | 'pressure') =>
     span &&

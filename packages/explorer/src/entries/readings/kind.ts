@@ -48,14 +48,17 @@ const nothing: ReadingsResult = {
   pressures: null,
 }
 
+/** A table that a reader has only begun, with names and rows but nothing measured yet, is not wrong. */
+const isBegun = ({ leftOut }: TableRead, { rows }: ReadingsInput): boolean =>
+  leftOut.length === rows.length && leftOut.every(({ why }) => why === 'nothing measured')
+
 function read(input: ReadingsInput): ReadingsResult {
   if (input.heads.length === 0) return nothing
   const found = readTable(textOf(input, '\t'), { delimiter: '\t', firstLine: 0 })
   const { readings, notes, leftOut, missing, columns: named } = found
   return {
     readings,
-    // A table that a reader has only begun is not wrong.
-    problems: found.ok || input.rows.length === 0 ? [] : found.problems,
+    problems: found.ok || isBegun(found, input) ? [] : found.problems,
     notes,
     leftOut,
     missing,
