@@ -11,6 +11,8 @@ import { linearTicksOf } from './ticks.ts'
 export type CheckedRow = {
   readonly name: string
   readonly measured: readonly number[]
+  /** null where there is nothing to take it of. */
+  readonly mean: number | null
   readonly expected: number | null
   readonly between: readonly [number, number] | null
 }
@@ -62,9 +64,8 @@ function lanesOf(places: readonly number[]): readonly Point[] {
 /** One row: the expected interval as a wash with edges, its middle as a line, every height as a ring, a bar at their mean. */
 export function checkRow(row: CheckedRow, scale: CheckScale): TemplateResult {
   const { width, x } = scale
-  const { measured, expected, between, name } = row
+  const { measured, mean, expected, between, name } = row
   const places = lanesOf(measured.map(x))
-  const mean = measured.length > 1 ? measured.reduce((sum, one) => sum + one, 0) / measured.length : null
   return html`<svg class="figure check-row" width=${width} height="100%" role="img" aria-label=${name}>
     ${between === null && expected === null ? unknown(width) : svg``}
     ${between && drawBetween(between, scale)}
@@ -75,7 +76,7 @@ export function checkRow(row: CheckedRow, scale: CheckScale): TemplateResult {
             { x: x(expected), y: -BAR },
             { x: x(expected), y: BAR },
           ])} />`
-    }${mean === null ? nothing : svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(readingRing)}</svg>
+    }${mean === null || measured.length < 2 ? nothing : svg`<path class="measured" d=${`M${px(x(mean))} -12V12`} />`}${places.map(readingRing)}</svg>
   </svg>`
 }
 
@@ -96,7 +97,7 @@ export function checkAxis(scale: CheckScale, frame: Frame<CheckWords>): Template
   const ticks = linearTicksOf({
     domain,
     quantity: 'height',
-    count: Math.max(2, (width - 2 * SIDE) / (textWidth('10.00', size) + 14)),
+    count: Math.max(2, (width - 2 * SIDE) / (textWidth('10.000', size) + 14)),
     reader: frame,
   })
   return html`<svg class="figure check-axis" width=${width} height=${2 * line + 21} font-size=${size} aria-hidden="true">

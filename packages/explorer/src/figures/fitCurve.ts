@@ -10,6 +10,9 @@ import { stipple } from './stipple.ts'
 import { textWidth } from './textWidth.ts'
 import { linearTicksOf } from './ticks.ts'
 
+/** What the wedge of the load in hand takes to either side, px. */
+const WEDGE = 14
+
 /** A fitted curve with its bands, the readings on it, and below what the fit leaves over of each. */
 export function fitCurve(spec: FitSpec, frame: Frame<FitWords>): TemplateResult {
   const layout = fitLayout(spec, frame)
@@ -17,7 +20,7 @@ export function fitCurve(spec: FitSpec, frame: Frame<FitWords>): TemplateResult 
   const { height } = layout
   return html`<svg class="figure fit-curve" width=${width} height=${px(height)} viewBox="0 0 ${width} ${px(height)}" font-size=${textSize(frame)} role="img" aria-label=${words.title}>
     ${stipple}${drawUnknown(spec, layout, frame)}${drawAxes(spec, layout, frame)}
-    ${drawBands(spec, layout)}
+    ${drawBands(spec, layout)}${drawSurface(layout)}
     ${spec.others.map(({ points }) => svg`<path class="hair" d=${lineThrough(points, layout)} />`)}
     ${drawCurve(spec, layout)}
     ${spec.readings.length > 0 ? drawResiduals(spec, layout, frame) : nothing}
@@ -77,17 +80,23 @@ function drawAxes(spec: FitSpec, layout: FitLayout, frame: Frame<FitWords>): Mar
     .filter(({ value }) => value !== 0)
     .map(({ value }) => `M${px(box.x)} ${px(y(value))}H${px(end)}`)
     .join('')
+  const { present } = spec
+  // The wedge of the load in hand stands where the name would.
+  const isClear = !present || x(present.x) + WEDGE < end - textWidth(words.turf, size)
   return svg`<path class="grid" d=${grid} />
     <path class="axis" d=${`M${px(box.x)} ${px(box.y)}V${px(box.y + box.height)}M${px(box.x)} ${px(foot)}H${px(end)}`} />
     ${axisBelow({ ticks: across.map(({ value, text }) => ({ at: x(value), text })), y: foot, gap: NUMBERS_GAP, size })}
     ${axisLeft({ ticks: down.map(({ value, text }) => ({ at: y(value), text })), x: box.x, gap: NUMBERS_GAP, size })}
-    ${title(words.down, { x: 0, y: size })}${title(words.turf, { x: end, y: Math.min(y(0) - 8, box.y + box.height) }, 'end')}
-    ${title(words.across, { x: end, y: foot + NUMBERS_GAP + size * 0.8 + line + 4 }, 'end')}
-    <path class="surface" d=${pathOf([
-      { x: box.x, y: y(0) },
-      { x: end, y: y(0) },
-    ])} />`
+    ${title(words.down, { x: 0, y: size })}${isClear ? title(words.turf, { x: end, y: y(0) - 8 }, 'end') : nothing}
+    ${title(words.across, { x: end, y: foot + NUMBERS_GAP + size * 0.8 + line + 4 }, 'end')}`
 }
+
+/** Over the bands, which may reach above it. */
+const drawSurface = ({ box, y }: FitLayout): Mark =>
+  svg`<path class="surface" d=${pathOf([
+    { x: box.x, y: y(0) },
+    { x: box.x + box.width, y: y(0) },
+  ])} />`
 
 /** A depth kept inside the figure: what lies beyond it is on its edge. */
 const kept = ({ depths, y }: FitLayout, depth: number): number =>

@@ -63,8 +63,9 @@ function depthsOf({ points, readings, others, present }: FitSpec): Range {
   ]
   const deepest = largest(firm)
   const bands = points.flatMap(({ reading, curve }) => (reading ?? curve ?? []) as readonly number[])
-  const within = bands.filter(value => value <= FAR * deepest && value >= -(FAR - 1) * deepest)
-  const low = smallest([...readings.map(({ sinkage }) => sinkage), ...within])
+  const within = bands.filter(value => value <= FAR * deepest)
+  // A load lifts nothing: where a band reaches above the ground it ends there. A reading may lie above it.
+  const low = smallest(readings.map(({ sinkage }) => sinkage))
   const high = AIR * largest([...firm, ...within])
   return [AIR * low, Math.max(high, LEAST_DEPTH)]
 }

@@ -14,6 +14,8 @@ import { textWidth } from './textWidth.ts'
 const SIDE_BY_SIDE = 11
 /** However near the next load is, replicates can be told apart. */
 const CLOSEST = 4
+/** Readings of one load never take more of the axis than this, px. */
+const MOST_WIDE = 44
 /** Loads nearer than this on the screen are one place. */
 const PLACE = 3
 /** More rings than this hide each other: they become dots, drawn as one path. */
@@ -48,7 +50,11 @@ export function replicatesOf(
       middles[place + 1],
     ]
     const room = Math.min(middle - before, after - middle) - SIDE_BY_SIDE
-    const step = Math.max(CLOSEST, Math.min(SIDE_BY_SIDE, room / Math.max(1, list.length - 1)))
+    const gaps = Math.max(1, list.length - 1)
+    const step = Math.max(
+      Math.min(CLOSEST, MOST_WIDE / gaps),
+      Math.min(SIDE_BY_SIDE, room / gaps, MOST_WIDE / gaps),
+    )
     const half = ((list.length - 1) * step) / 2
     return {
       x: middle,

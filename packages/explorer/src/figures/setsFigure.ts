@@ -47,6 +47,7 @@ const SIDE = 0.06
 /** Sets at one place stand side by side, px. */
 const APART = 12
 const HUNDRED = 100
+const NUMBERS_APART = 8
 const LEAST = 1e-5
 
 export type SetsLayout = {
@@ -69,7 +70,12 @@ const largest = (values: readonly number[]): number =>
 function setTicks(sets: readonly DrawnSet[], x: (at: number) => number, size: number): readonly PlacedTick[] {
   const room = sets.length > 1 ? x(1) - x(0) - 10 : Number.POSITIVE_INFINITY
   const fit = sets.every(({ name }) => textWidth(name, size) <= room)
-  return sets.map(({ name, at }, i) => ({ at: x(at), text: fit ? name : String(i + 1) }))
+  // Numbers, where names have no room: those of the table, as many as there is room for.
+  const each = Math.ceil((textWidth(String(sets.length), size) + NUMBERS_APART) / Math.max(1, room + 10))
+  return sets.map(({ name, at }, i) => ({
+    at: x(at),
+    text: fit ? name : i % each === 0 ? String(i + 1) : '',
+  }))
 }
 
 export function setsLayout(spec: SetsSpec, frame: Frame<SetsWords>): SetsLayout {

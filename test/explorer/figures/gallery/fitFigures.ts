@@ -239,7 +239,7 @@ export const setsSpecs: Record<string, SetsSpec> = {
   },
 }
 
-export const checkedRows: Record<string, readonly CheckedRow[]> = {
+const rowsOfHeights: Record<string, readonly Omit<CheckedRow, 'mean'>[]> = {
   'agrees and does not': [
     { name: 'orchard', measured: [3.02e-3, 3.05e-3, 3.04e-3], expected: 3.01e-3, between: [2.9e-3, 3.12e-3] },
     { name: 'nursery', measured: [2.4e-3], expected: 2.8e-3, between: [2.7e-3, 2.9e-3] },
@@ -250,6 +250,16 @@ export const checkedRows: Record<string, readonly CheckedRow[]> = {
   'no height': [{ name: 'orchard', measured: [], expected: null, between: null }],
   'far apart': [{ name: 'orchard', measured: [1e-3, 50e-3], expected: 3e-3, between: [2.99e-3, 3.01e-3] }],
 }
+
+export const checkedRows: Record<string, readonly CheckedRow[]> = Object.fromEntries(
+  Object.entries(rowsOfHeights).map(([name, rows]) => [
+    name,
+    rows.map(row => ({
+      ...row,
+      mean: row.measured.length === 0 ? null : row.measured.reduce((a, b) => a + b, 0) / row.measured.length,
+    })),
+  ]),
+)
 
 const lengths = (units: UnitSystem) => (units === 'US' ? 'in' : 'mm')
 const loads = { metric: { load: 'N', pressure: 'kPa' }, US: { load: 'lbf', pressure: 'psi' } }

@@ -91,8 +91,8 @@ export class CheckEntry extends LitElement {
   }
 
   private drawn(strip: Checked): CheckedRow {
-    const { heights, expected, between } = strip
-    return { name: stripName(strip, this.shown.reader), measured: heights, expected, between }
+    const { heights, measured: mean, expected, between } = strip
+    return { name: stripName(strip, this.shown.reader), measured: heights, mean, expected, between }
   }
 
   private row(strip: Checked, drawn: CheckedRow | undefined, scale: CheckScale | null) {

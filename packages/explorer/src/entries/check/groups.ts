@@ -5,6 +5,8 @@ export type Strip = {
   readonly set: string
   readonly roller: string | null
   readonly heights: readonly number[]
+  /** Over all readings: a row that is a mean of several counts for as many. */
+  readonly measured: number
   /** Rows they stand in. */
   readonly rows: readonly number[]
   /** How many readings they are in all: a row may be a mean. */
@@ -25,19 +27,21 @@ export function stripsOf(readings: readonly Reading[]): readonly Strip[] {
   return [...strips.values()].flatMap(list => {
     const [first] = list
     if (!first) return []
-    const own = list.map(({ standardDeviation: sd, count }) => (sd === undefined ? null : sd ** 2 / count))
-    const known = own.filter(variance => variance !== null)
+    const heights = list.flatMap(({ measured }) => (measured.kind === 'height' ? [measured.height] : []))
+    const count = list.reduce((sum, reading) => sum + reading.count, 0)
+    const known = list.flatMap(({ standardDeviation: sd, count: n }) =>
+      sd === undefined ? [] : [n * sd ** 2],
+    )
     return [
       {
         set: first.set,
         roller: first.foot.kind === 'roller' ? first.foot.name : null,
-        heights: list.flatMap(({ measured }) => (measured.kind === 'height' ? [measured.height] : [])),
+        heights,
+        measured: heights.reduce((sum, height, i) => sum + height * (list[i]?.count ?? 0), 0) / count,
         rows: list.map(({ row }) => row),
-        count: list.reduce((sum, { count }) => sum + count, 0),
+        count,
         standardError:
-          known.length < own.length
-            ? null
-            : Math.sqrt(known.reduce((sum, variance) => sum + variance, 0)) / list.length,
+          known.length < list.length ? null : Math.sqrt(known.reduce((sum, part) => sum + part, 0)) / count,
       },
     ]
   })

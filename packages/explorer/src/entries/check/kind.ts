@@ -40,7 +40,6 @@ export type CheckInput = {
 
 export type Verdict = 'agrees' | 'lower' | 'higher'
 export type Checked = Strip & {
-  readonly measured: number
   /** null without an answer. */
   readonly expected: number | null
   /** Where the mean of so many heights should lie with 95 %; null while it is being worked out, and where it cannot be. */
@@ -134,9 +133,9 @@ function checked(
 ): Checked {
   const { unit, turf, ofSet: _, ...own } = strip
   const { expected } = middle
-  const measured = strip.heights.reduce((sum, one) => sum + one, 0) / strip.heights.length
+  const { measured } = strip
   const why = !unit ? 'no roller' : !turf ? 'no turf' : expected === null ? 'no answer' : null
-  const told = { ...own, measured, expected, why } as const
+  const told = { ...own, expected, why } as const
   if (expected === null || reaches === null) return { ...told, between: null, verdict: null, outside: 0 }
   const noise = REACH * (strip.standardError ?? gauge / Math.sqrt(strip.count))
   const between = [

@@ -137,11 +137,16 @@ export class FitTold extends LitElement {
 
   private look(pale: string) {
     const { judged, fitted, shown } = this
-    const notes = fitted.fit.notes
-    const sentences = [...(judged?.judgement.residuals.sentences ?? []), ...notes]
+    const said = shown.reader.words.fit
+    const { outcome, why, notes } = fitted.fit
+    const sentences = [
+      ...(outcome === 'stopped' ? [said.stopped(why.replace(/\.$/, ''))] : []),
+      ...(judged?.judgement.residuals.sentences ?? []),
+      ...notes,
+    ]
     if (sentences.length === 0) return nothing
     return html`<section aria-labelledby="look" class=${pale}>
-      <h3 id="look">${shown.reader.words.fit.look}</h3>
+      <h3 id="look">${said.look}</h3>
       ${sentences.map(text => html`<p class="small">${text}</p>`)}
     </section>`
   }

@@ -125,6 +125,7 @@ export const fit = {
     more: 'Rebound, speed, another week: they were read standing, and when they were.',
   },
   look: 'Worth a second look',
+  stopped: (why: string) => `The search did not end at a minimum: ${why}.`,
   working: 'What the readings cannot tell is being worked out.',
   sets: {
     title: 'Softness by set',
