@@ -7,6 +7,7 @@ export const setUpSheetStyles = css`
   }
   .settings {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0 var(--gap);
   }
   .safety {
@@ -51,6 +52,7 @@ export const setUpSheetStyles = css`
   }
   .tables {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--s-4) var(--s-6);
     margin-top: var(--s-4);
   }

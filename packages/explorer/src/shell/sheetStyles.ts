@@ -13,6 +13,7 @@ export const sheetStyles = css`
     padding: var(--s-3) 0;
     margin-bottom: var(--s-8);
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--s-2);
   }
   .bar .words {
