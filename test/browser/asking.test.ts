@@ -112,7 +112,12 @@ describe('a question, by keyboard alone', () => {
       expect(await accessFaults(page)).toEqual([])
       await word(entry('question'), 'Lock it').click()
       await word(entry('question'), 'Show me').click()
+      const figure = entry('question').locator('svg.prediction-scale')
+      const atOnce = await figure.innerHTML()
       expect(await textOf(entry('question'))).toContain('the model says')
+      // Longer than the reveal takes.
+      await page.waitForTimeout(400)
+      expect(await figure.innerHTML()).toBe(atOnce)
       expect(await accessFaults(page)).toEqual([])
       expect(faults).toEqual([])
     },
@@ -159,10 +164,18 @@ describe('what the worker works out', () => {
       { kind: 'setting', of: ['frontRoller.mass'] } as { kind: string },
     ])
     await expect.poll(() => textOf(entry('patch')), { timeout: 20_000 }).toContain('For want of finer cells')
+    // Noted on the element itself: the full solution may have come before anyone can look.
+    const figure = entry('patch').locator('patch-entry .drawn')
+    await figure.evaluate(drawn => {
+      const note = () => drawn.classList.contains('pale') && drawn.setAttribute('data-paled', 'yes')
+      new MutationObserver(note).observe(drawn, { attributes: true, attributeFilter: ['class'] })
+    })
     await page.getByRole('textbox', { name: 'Mass of the front roller' }).fill('7.4')
+    await expect.poll(() => figure.getAttribute('data-paled')).toBe('yes')
     await expect
       .poll(() => textOf(entry('patch')), { timeout: 20_000 })
       .toMatch(/presses hardest below its axis/)
+    expect(await figure.getAttribute('class')).not.toContain('pale')
     expect(await accessFaults(page)).toEqual([])
     expect(faults).toEqual([])
   })

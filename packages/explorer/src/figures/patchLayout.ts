@@ -64,7 +64,7 @@ export function patchLayout(spec: PatchSpec, frame: Frame<PatchWords>): PatchLay
       ]
     : []
   const beside = Math.max(0, ...named.map(text => textWidth(text, size)))
-  const margin = grooves ? Math.ceil(beside) + (layout === 'narrow' ? 32 : 60) : 12
+  const margin = grooves ? Math.ceil(beside) + (layout === 'narrow' ? 38 : 60) : 12
   const room = frame.width - left - margin
   const scale = Math.min(room / (2 * along), TALLEST[layout] / (2 * across))
   const right = left + scale * 2 * along
