@@ -10,6 +10,7 @@ import {
 } from '../../packages/explorer/src/book/index.ts'
 import { SHOWS } from '../../packages/explorer/src/entries/curves/kind.ts'
 import { OVERS } from '../../packages/explorer/src/entries/curves/questions.ts'
+import { LAWS, ROLES } from '../../packages/explorer/src/entries/fit/settings.ts'
 import { AXLES } from '../../packages/explorer/src/entries/headland/kind.ts'
 import { MAP_QUANTITIES } from '../../packages/explorer/src/entries/map/kind.ts'
 import { POSITIONS, RACK_COLUMNS } from '../../packages/explorer/src/entries/rack/kind.ts'
@@ -21,6 +22,16 @@ import { scenarios } from './arbitraries.ts'
 const settingNames = fc.uniqueArray(fc.constantFrom(...Object.keys(settables)), { maxLength: 5 })
 
 const tenths = fc.integer({ min: 0, max: 200 }).map(count => count / 10)
+
+/** Cells of a table hold no line ends: that is how they are told apart. */
+const cells = fc.string({ unit: 'grapheme', maxLength: 8 }).map(text => text.replace(/[\r\n]/g, ' '))
+const tables = fc.array(
+  fc.record({
+    head: cells,
+    cells: fc.array(cells, { maxLength: 4 }).map(list => list.map(cell => `${cell}\n`).join('')),
+  }),
+  { maxLength: 4 },
+)
 
 /** Settings of each kind, one line a kind. A kind that is not listed has its usual ones. */
 const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
@@ -36,6 +47,14 @@ const settingsOf: Readonly<Record<string, fc.Arbitrary<object>>> = {
   }),
   section: fc.record({ at: fc.constantFrom(...POSITIONS), pitches: fc.constantFrom(...PITCHES) }),
   curves: fc.record({ show: fc.constantFrom(...SHOWS), over: fc.constantFrom(...OVERS) }),
+  readings: fc.record({ columns: tables, remark: cells }),
+  fit: fc.record({
+    law: fc.constantFrom(...LAWS),
+    roles: fc.dictionary(fc.constantFrom('softness', 'exponent', 'spread'), fc.constantFrom(...ROLES)),
+    held: fc.dictionary(fc.constantFrom('exponent', 'spread'), tenths),
+    compare: fc.boolean(),
+  }),
+  check: fc.record({ bench: tenths, gauge: tenths }),
   headland: fc.record({
     at: fc.constantFrom(...POSITIONS),
     radius: tenths,

@@ -39,6 +39,7 @@ function edit({ id, settings, reader, entries }: Editing<CheckSettings>) {
 /** Heights measured after a test strip, beside those expected. */
 export const checkView: View<'check', CheckSettings, CheckResult> = {
   kind: 'check',
+  trust: ['softness', 'fitted'],
   title: ({ reader }) => reader.words.check.title,
   finding: checkFinding,
   note,

@@ -27,6 +27,7 @@ function edit({ id, settings, reader, entries }: Editing<FitSettings>) {
 /** The turf found from readings, and how sure that is. */
 export const fitView: View<'fit', FitSettings, FitResult> = {
   kind: 'fit',
+  trust: ['fitted', 'exponent', 'contact'],
   title: ({ reader }) => reader.words.fit.title,
   finding: fitFinding,
   // It stands right under its figure, which is not the last thing here.
