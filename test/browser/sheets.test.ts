@@ -127,6 +127,16 @@ describe('a page of a book on paper', () => {
     })
     await page.goto(served.address)
     await page.getByText('cut here', { exact: true }).waitFor()
+    const drawn = page.locator('svg.side-view')
+    expect(await drawn.getAttribute('width')).toBe('792')
+    const widths = await drawn.evaluateHandle(svg => {
+      const seen: (string | null)[] = []
+      new MutationObserver(() => seen.push(svg.getAttribute('width'))).observe(svg, { attributes: true })
+      return seen
+    })
+    await page.pdf({ format: 'A4' })
+    expect(await widths.jsonValue()).toContain('680')
+    await expect.poll(() => drawn.getAttribute('width')).toBe('792')
     await page.emulateMedia({ media: 'print' })
     await page.setViewportSize({ width: 680, height: 1000 })
     await page.waitForTimeout(500)

@@ -2,7 +2,7 @@ export { type Announcement, type Announcements, announce, listen } from './annou
 export { fileName, handOver } from './handOver.ts'
 export { paleStyles } from './paleStyles.ts'
 export { printed, stepped } from './stepping.ts'
-export { watchWidth } from './watchWidth.ts'
+export { PAPER_WIDTH, watchWidth } from './watchWidth.ts'
 export { wordStyles } from './wordStyles.ts'
 
 import './setting-list.ts'

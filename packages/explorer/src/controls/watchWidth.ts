@@ -1,12 +1,16 @@
 import type { ReactiveControllerHost } from 'lit'
 
+/** 180 mm, px: what A4 leaves between margins of 15 mm; Letter leaves 6 mm more. */
+export const PAPER_WIDTH = 680
+
 /**
  * The width an element has for a figure, px, followed as it changes. Figures are laid out for their width, never
- * scaled to it.
+ * scaled to it. On paper it is no wider than the paper.
  */
 export function watchWidth(host: ReactiveControllerHost & Element, selector?: string): () => number {
   let width = 0
   let watched: Element | null = null
+  let onPaper = false
   const measure = (): number => (watched ? Math.floor(watched.getBoundingClientRect().width) : 0)
   const observer = new ResizeObserver(() => {
     if (measure() === width) return
@@ -20,8 +24,18 @@ export function watchWidth(host: ReactiveControllerHost & Element, selector?: st
     watched = next
     if (watched) observer.observe(watched)
   }
+  // What is asked for here is done before the browser lays the paper out.
+  const lay = (paper: boolean) => (): void => {
+    onPaper = paper
+    if (width > PAPER_WIDTH) host.requestUpdate()
+  }
+  const [before, after] = [lay(true), lay(false)]
   host.addController({
-    hostConnected: watch,
+    hostConnected() {
+      window.addEventListener('beforeprint', before)
+      window.addEventListener('afterprint', after)
+      watch()
+    },
     hostUpdated() {
       watch()
       // The first drawing has no width yet: it is measured and drawn before the browser paints.
@@ -31,9 +45,11 @@ export function watchWidth(host: ReactiveControllerHost & Element, selector?: st
       }
     },
     hostDisconnected() {
+      window.removeEventListener('beforeprint', before)
+      window.removeEventListener('afterprint', after)
       observer.disconnect()
       watched = null
     },
   })
-  return () => width
+  return () => (onPaper ? Math.min(width, PAPER_WIDTH) : width)
 }

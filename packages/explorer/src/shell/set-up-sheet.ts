@@ -1,7 +1,7 @@
 import type { QuantityName } from '@swardsink/model'
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import { type Book, fittedName, type Held, packScenario, presentTurf, writeAddress } from '../book/index.ts'
-import { watchWidth, wordStyles } from '../controls/index.ts'
+import { PAPER_WIDTH, watchWidth, wordStyles } from '../controls/index.ts'
 import '../controls/quantity-field.ts'
 import { failureOf } from '../entries/settled.ts'
 import { sideView } from '../figures/index.ts'
@@ -9,13 +9,13 @@ import { figureStyles, sharedStyles } from '../look/index.ts'
 import { cautionSentence, formatterFor, type Reader } from '../words/index.ts'
 import { failureSentence } from './failureSentence.ts'
 import { type LinkCode, linkCode } from './linkCode.ts'
-import { PAPER_WIDTH, watchPrinting } from './printWidth.ts'
 import { announceReader } from './readerEvents.ts'
 import { caseInHand, type SetUp, setUp } from './setUp.ts'
 import { setUpSheetStyles } from './setUpSheetStyles.ts'
 import { setUpTables } from './setUpTables.ts'
 import { sheetBar } from './sheetBar.ts'
 import { sheetStyles } from './sheetStyles.ts'
+import { watchPrinting } from './watchPrinting.ts'
 
 type Settled = Extract<SetUp, { readonly bench: number }>
 

@@ -1,8 +1,5 @@
 import type { ReactiveControllerHost } from 'lit'
 
-/** 180 mm: what A4 leaves between margins of 15 mm; Letter leaves 6 mm more. */
-export const PAPER_WIDTH = 680
-
 /**
  * Draws an element for paper while it is printed, whatever the width of the screen. Printing waits for no turn of
  * the event loop: `draw` has to be done when it returns.
