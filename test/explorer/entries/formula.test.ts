@@ -195,6 +195,7 @@ describe('a formula that cannot be worked out says why', () => {
       'What is worked out is a length; it cannot be told in kPa, but in mm.',
     )
     expect(sentenceOf('drop', { in: 'furlong' })).toMatch(/“furlong” is no unit known here/)
+    expect(sentenceOf('drop', { in: 'constructor' })).toMatch(/“constructor” is no unit known here/)
     expect(sentenceOf('drop', { in: 'kPaa' })).toMatch(/did you mean kPa\?/)
   })
 

@@ -97,6 +97,8 @@ describe('refuses', () => {
   test.each([
     ['sections', 0],
     ['sections', 2.5],
+    ['sections', 1001],
+    ['sections', 4_326_942_862_318_266],
     ['sections', Number.NaN],
     ['buildUp', -1 * mm],
     ['runout', -1 * mm],

@@ -53,10 +53,19 @@ export function surfaceProblems(surface: Surface, path: string): Problem[] {
   ]
 }
 
+/** More would be thinner than a blade of grass; answers list every section, so their number has an end. */
+const MOST_SECTIONS = 1000
+
 const sectionProblems = (sections: number, path: string): Problem[] =>
-  Number.isInteger(sections) && sections >= 1
+  Number.isInteger(sections) && sections >= 1 && sections <= MOST_SECTIONS
     ? []
-    : [{ path, expected: 'a whole number, at least 1', received: describe(sections) }]
+    : [
+        {
+          path,
+          expected: `a whole number, at least 1 and at most ${MOST_SECTIONS}`,
+          received: describe(sections),
+        },
+      ]
 
 export function rollerProblems(roller: Roller, path: string): Problem[] {
   const shapeless = objectProblem(roller, path)

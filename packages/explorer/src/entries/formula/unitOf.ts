@@ -7,12 +7,16 @@ import { workOut } from './workOut.ts'
 export type UnitRead = { readonly ok: true; readonly unit: Unit } | ({ readonly ok: false } & Reason)
 
 /** Units as the catalogue's words have them, and as formulas write them. */
-const SPELLINGS: Readonly<Record<string, string>> = { '°': 'deg', 'turns/s': '1/s', '%': '0.01' }
+const SPELLINGS: ReadonlyMap<string, string> = new Map([
+  ['°', 'deg'],
+  ['turns/s', '1/s'],
+  ['%', '0.01'],
+])
 
 const units = new Map<string, UnitRead>()
 
 function readUnit(text: string): UnitRead {
-  const written = SPELLINGS[text] ?? text
+  const written = SPELLINGS.get(text) ?? text
   if (written === '') return { ok: true, unit: { factor: 1, dimension: PLAIN } }
   const read = readFormula(written)
   if (!read.ok) return { ok: false, reason: 'unit unknown', values: { unit: text, near: '' } }
@@ -30,7 +34,7 @@ function readUnit(text: string): UnitRead {
 }
 
 /** A plain number is no unit, but a degree and a hundredth are. */
-const isSpelled = (text: string): boolean => Object.hasOwn(SPELLINGS, text) || /^(rad|deg)$/.test(text)
+const isSpelled = (text: string): boolean => SPELLINGS.has(text) || /^(rad|deg)$/.test(text)
 
 /** The unit a text names: one of the list, or a product, quotient or power of them such as kPa/mm. */
 export function unitOf(text: string): UnitRead {
