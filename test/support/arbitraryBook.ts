@@ -95,6 +95,7 @@ function entryOf(kinds: Kinds): fc.Arbitrary<Draft> {
       kind: fc.constant(kind),
       beside: fc.boolean(),
       title: titles,
+      after: fc.constantFrom('', 'question', 'nowhere'),
       lecture,
       settings: (settingsOf[kind] ?? fc.constant({})).map(settings => ({
         ...kinds[kind]?.read(fieldsOf({}, '', [])),
@@ -102,9 +103,10 @@ function entryOf(kinds: Kinds): fc.Arbitrary<Draft> {
       })),
     }),
   )
-  const titled = known.map(({ title, lecture: said, ...entry }) => ({
+  const titled = known.map(({ title, after, lecture: said, ...entry }) => ({
     ...entry,
     ...(title === '' ? {} : { title }),
+    ...(after === '' ? {} : { after }),
     ...said,
   }))
   const unknown = foreign.map(raw => ({ kind: raw.kind, beside: false, settings: {}, asWritten: raw }))

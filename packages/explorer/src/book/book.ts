@@ -9,6 +9,8 @@ export type Entry = {
   readonly beside: boolean
   /** A reader's own title, in place of the kind's. */
   readonly title?: string
+  /** Id of a question that a reader answers first: until then this is held back. */
+  readonly after?: string
   /** For whoever teaches from it: told on the teacher's sheet, never on the page. */
   readonly notes?: string
   /** How long it takes in a lecture; absent: not planned. */

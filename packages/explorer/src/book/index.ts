@@ -48,6 +48,7 @@ export {
   type Position,
   placesOf,
 } from './fittedRollers.ts'
+export { heldBackBy } from './heldBack.ts'
 export { canRedo, canUndo } from './history.ts'
 export {
   type Answer,

@@ -70,6 +70,8 @@ export type Kind<
   whenAdded?(q: { readonly scenario: Scenario; readonly entries: readonly Entry[] }): Partial<Settings>
   /** Names of what can be set in this entry: a reader who asks where something is set is led here. */
   sets?(settings: Settings): readonly string[]
+  /** Whether entries that come after this one are held back for now; absent: never. */
+  holdsBack?(settings: Settings): boolean
   /** Ids of entries whose answers this one reads; `entries` are all of the book. */
   needs(settings: Settings, entries: readonly Entry[]): readonly string[]
   /** Everything the answer depends on, as plain data: equal input means equal answer. */

@@ -28,7 +28,7 @@ function settingsOf(
 }
 
 /** What any entry may say; the rest is its kind's. */
-const OF_EVERY_ENTRY = ['kind', 'id', 'beside', 'title', 'notes', 'minutes']
+const OF_EVERY_ENTRY = ['kind', 'id', 'beside', 'title', 'after', 'notes', 'minutes']
 
 /** What a lecture knows of a page or an entry. */
 function lectureOf(fields: Fields): Pick<Page, 'notes' | 'minutes'> {
@@ -51,12 +51,20 @@ function readEntry(raw: unknown, path: string, { kinds, names, taken, problems }
   const fields = fieldsOf(raw, path, problems)
   const beside = fields.flag('beside', false)
   const title = fields.text('title', '')
+  const after = fields.text('after', '')
   const lecture = lectureOf(fields)
   const asked = fields.text('id', name)
   let id = asked
   for (let again = 2; taken.has(id); again++) id = `${asked}-${again}`
   taken.add(id)
-  const entry = { id, kind: name, beside, ...(title ? { title } : {}), ...lecture }
+  const entry = {
+    id,
+    kind: name,
+    beside,
+    ...(title ? { title } : {}),
+    ...(after ? { after } : {}),
+    ...lecture,
+  }
   const kind = kindNamed(kinds, name)
   if (!kind) return { ...entry, settings: {}, asWritten: raw }
   return { ...entry, settings: settingsOf(raw, { kind, path, problems }) }

@@ -3,11 +3,12 @@ import type { Book, Entry, Page } from './book.ts'
 
 /** An entry of an unknown kind goes back as it came, but for what a reader has changed: its place, title or name. */
 function asItCame(entry: Entry, raw: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  const { id, kind, beside, title, notes, minutes } = entry
+  const { id, kind, beside, title, after, notes, minutes } = entry
   const changed = {
     ...(id === (raw.id ?? kind) ? {} : { id }),
     ...(beside === (raw.beside ?? false) ? {} : { beside }),
     ...(title === raw.title ? {} : { title: title ?? '' }),
+    ...(after === undefined || after === raw.after ? {} : { after }),
     ...(notes === undefined || notes === raw.notes ? {} : { notes }),
     ...(minutes === undefined || minutes === raw.minutes ? {} : { minutes }),
   }
@@ -19,13 +20,14 @@ function lectureToFile({ notes, minutes }: Pick<Page, 'notes' | 'minutes'>): Pic
 }
 
 function entryToFile(entry: Entry): Readonly<Record<string, unknown>> {
-  const { kind, id, beside, title, settings, asWritten } = entry
+  const { kind, id, beside, title, after, settings, asWritten } = entry
   if (asWritten) return asItCame(entry, asWritten)
   return {
     kind,
     id,
     ...(beside ? { beside } : {}),
     ...(title ? { title } : {}),
+    ...(after ? { after } : {}),
     ...lectureToFile(entry),
     ...settings,
   }

@@ -124,10 +124,11 @@ export const heavierRoller: BookSpec = {
           because:
             'It sinks {then.front.sinkage} instead of {front.sinkage}: further, but not in step with the load.',
         },
-        { kind: 'curves', id: 'load', show: 'load', over: 'turfs' },
+        { kind: 'curves', id: 'load', after: 'loaded', show: 'load', over: 'turfs' },
         {
           kind: 'text',
           id: 'seat-why',
+          after: 'loaded',
           title: 'Why it bends',
           beside: true,
           text: `The seat reaches as far ahead of the axis and behind it as the arc of the roller dips into the turf. That length grows with the square root of the sinkage. Pressure grows too, on turf like a spring in step with the sinkage.
@@ -170,10 +171,16 @@ A roller of another diameter makes another seat. Change it on the first page, an
           because:
             'What the front roller takes on, the rear one gives up: {then.rear.load} there instead of {rear.load}. Together they always press with the weight of the whole unit.',
         },
-        { kind: 'sideView', id: 'levers', settings: ['body.at', 'unit.edge', 'frontRoller.mass'] },
+        {
+          kind: 'sideView',
+          id: 'levers',
+          after: 'moved',
+          settings: ['body.at', 'unit.edge', 'frontRoller.mass'],
+        },
         {
           kind: 'text',
           id: 'edge',
+          after: 'moved',
           title: 'Where the edge goes',
           text: `The front roller is {front.sinkage} down, the rear one {rear.sinkage}. The edge stands {unit.edge} behind the front axis and goes down by a mixture of the two, each counted by how near it is: {drop}.
 
@@ -200,10 +207,11 @@ Weight in a roller is different from weight in the body. It sits on that rollerâ
           because:
             'The edge goes down {then.drop} instead of {drop}. Set this beside your answer for the heavier roller: that added a few newtons under one roller, while firmer turf gives way less to every newton under both. A wet week that makes the green twice as soft takes even more than this gives: {twiceAsSoft.drop}.',
         },
-        { kind: 'map', id: 'heights', quantity: 'effectiveHeight' },
+        { kind: 'map', id: 'heights', after: 'softer', quantity: 'effectiveHeight' },
         {
           kind: 'text',
           id: 'lines',
+          after: 'softer',
           title: 'Read the map by its lines',
           beside: true,
           text: `Along a line of the map the unit always cuts at the same height. Follow one with your finger: how much lighter must the roller be to make up for a little more softness?
@@ -237,16 +245,18 @@ Then move the mark, once along the mass and once along the softness, and see whi
           because:
             'It would cut at {then.effectiveHeight} and sink {then.front.sinkage}. The lands are only part of the face. Yet the turf does not give way as if they carried alone: the mat between them is drawn down too, and bears on their edges.',
         },
-        { kind: 'section', id: 'across' },
+        { kind: 'section', id: 'across', after: 'grooved' },
         {
           kind: 'setting',
           id: 'fit-one',
+          after: 'grooved',
           beside: true,
           of: ['frontRoller', 'frontRoller.land', 'frontRoller.pitch'],
         },
         {
           kind: 'text',
           id: 'lands',
+          after: 'grooved',
           title: 'What the lands leave',
           text: `Fit peg 3 and look across its face, then peg 5 with its narrow lands. What the roller fitted now carries, as a part of what a smooth one would carry at that depth: {across.bearingFraction}. One would be all of it.
 
@@ -269,10 +279,11 @@ This is mechanics, and a gauge on a green has the last word. No replicated trial
           because:
             'The edge would go down {then.drop} instead of {drop}. What the turf takes, the bench has to give: set the edge higher by the difference. It is the same with another roller, and the rack says for each of them what to set.',
         },
-        { kind: 'rack', id: 'hold', sort: 'benchHeight', order: 'down' },
+        { kind: 'rack', id: 'hold', after: 'back', sort: 'benchHeight', order: 'down' },
         {
           kind: 'text',
           id: 'learnt',
+          after: 'back',
           title: 'What you can say now',
           text: `A heavier roller cuts lower because it presses harder; its round seat keeps that small. Where the weight sits decides how it is shared, and the edge follows the roller that is nearer. Softer turf lowers the cut more than the rollers of this rack do by their weight. Grooves lower it without any weight. And the bench can give back what all of them take.
 

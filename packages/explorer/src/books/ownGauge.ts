@@ -100,12 +100,14 @@ The scatter that is left, {plain.scatter}, is more than a gauge like this would 
         {
           kind: 'fit',
           id: 'edged',
+          after: 'edge-softness',
           readings: 'gauge',
           roles: { softness: 'per set', exponent: 'shared', spread: 'shared' },
         },
         {
           kind: 'text',
           id: 'two-feet',
+          after: 'edge-softness',
           title: 'Why two feet',
           text: `The scatter that is left is now {edged.scatter}. The spread, how far turf carries load past an edge, comes out at {edged.spread}.
 
@@ -175,7 +177,7 @@ Then look at what is left over again. The deepest readings decide everything, be
           because:
             'One that lies outside is no proof against the fit, and all of them inside is none for it: the intervals are as wide as the readings were few. On average the strips were cut {compared.difference} from what was expected; less than nothing is lower.',
         },
-        { kind: 'check', id: 'compared', readings: 'strip', fit: 'edged' },
+        { kind: 'check', id: 'compared', after: 'agreeing', readings: 'strip', fit: 'edged' },
         {
           kind: 'text',
           id: 'disagree',

@@ -274,7 +274,7 @@ Say once more that a pad is not turf: it springs back at once, has no thatch and
           because:
             'The edge goes down {then.drop} instead of {drop}, less of a difference than under the roller itself: it hangs between the two rollers, and the rear one has not changed.',
         },
-        { kind: 'rack', id: 'all-three', sort: 'benchHeight', order: 'down' },
+        { kind: 'rack', id: 'all-three', after: 'guess-bench', sort: 'benchHeight', order: 'down' },
       ],
     },
   ],

@@ -42,6 +42,7 @@ export type EntrySpec = {
     readonly id?: string
     readonly beside?: boolean
     readonly title?: string
+    readonly after?: string
     readonly notes?: string
     readonly minutes?: number
   } & Partial<SettingsOf<Name>>

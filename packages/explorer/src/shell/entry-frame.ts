@@ -34,6 +34,7 @@ export class EntryFrame extends LitElement {
     now: { attribute: false },
     held: { attribute: false },
     named: { attribute: false },
+    heldBackBy: { attribute: false },
     can: { attribute: false },
     canStandBeside: { type: Boolean },
     reader: { attribute: false },
@@ -57,6 +58,8 @@ export class EntryFrame extends LitElement {
   declare now: Scenario
   declare held: Readonly<Record<string, Held>>
   declare named: readonly NamedEntry[]
+  /** Id of the question a reader answers before this is shown; null when none holds it back. */
+  declare heldBackBy: string | null
   /** What can be done with it while its page is edited; null while it is not. */
   declare can: Readonly<Record<Act, boolean>> | null
   declare canStandBeside: boolean
@@ -71,12 +74,14 @@ export class EntryFrame extends LitElement {
   constructor() {
     super()
     this.open = null
+    this.heldBackBy = null
     this.seconds = 0
     this.said = ''
   }
 
   override shouldUpdate(changed: PropertyValues<this>): boolean {
-    return this.near || !this.hasUpdated || changed.has('entry') || changed.has('can')
+    const always = changed.has('entry') || changed.has('can') || changed.has('heldBackBy')
+    return this.near || !this.hasUpdated || always
   }
 
   /** Where a reader goes on who has just done this to the entry. */
@@ -110,7 +115,7 @@ export class EntryFrame extends LitElement {
 
   /** What the view draws from; null while there is no answer yet. */
   private get shown(): Shown | null {
-    return shownOf(this)
+    return this.heldBackBy === null ? shownOf(this) : null
   }
 
   /** The entry's own title, else its kind's, as far as it is known. */
@@ -140,12 +145,16 @@ export class EntryFrame extends LitElement {
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
       ${shown && !this.first ? this.choices(shown) : nothing}
       ${shown && view ? html`<div class="drawn">${view.draw(shown)}</div>` : this.place()}
-      ${state.failure ? html`<p class="caution cautions" role="status">${failureSentence(state.failure, this.reader)}</p>` : nothing}
-      ${this.cautions()}
+      ${this.heldBackBy === null ? [this.failed(state), this.cautions()] : nothing}
       ${this.foot(shown)}
       ${shown ? this.folded(shown) : nothing}
       ${this.can ? this.editor(shown) : nothing}
     </section>`
+  }
+
+  private failed({ failure }: EntryState) {
+    if (!failure) return nothing
+    return html`<p class="caution cautions" role="status">${failureSentence(failure, this.reader)}</p>`
   }
 
   /** Where a figure will stand that is not there yet, or never will be. */
@@ -155,6 +164,8 @@ export class EntryFrame extends LitElement {
     if (lost === 'unknown') return html`<p class="lost">${said.unknownKind(entry.kind)}</p>`
     if (lost === 'unfetched') return html`<p class="lost">${said.unfetched}</p>`
     const roomy = view?.untitled ? 'short' : 'tall'
+    if (this.heldBackBy !== null)
+      return html`<p class="empty ${roomy}">${this.waitingFor(said.heldBack, [this.heldBackBy])}</p>`
     return html`<p class="empty ${roomy}">${view ? this.stateWords() : said.fetching}</p>`
   }
 
@@ -183,10 +194,13 @@ export class EntryFrame extends LitElement {
 
   /** What it waits for, by the names a reader knows, each leading there. */
   private waiting() {
-    const { entry } = this.reader.words
     const { waitsFor } = this.state
-    if (waitsFor.length === 0) return nothing
-    return html`<span class="state">${entry.waitsFor} ${waitsFor.map((id, at) => {
+    return waitsFor.length === 0 ? nothing : this.waitingFor(this.reader.words.entry.waitsFor, waitsFor)
+  }
+
+  private waitingFor(why: string, ids: readonly string[]) {
+    const { entry } = this.reader.words
+    return html`<span class="state">${why} ${ids.map((id, at) => {
       const named = this.named.find(other => other.id === id)
       const comma = at > 0 ? ', ' : ''
       if (!named) return html`${comma}${entry.gone(id)}`

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
-import { bookOf, entryOf, lecturePlan, type Plan, type Step } from '../book/index.ts'
+import { bookOf, entryOf, heldBackBy, lecturePlan, type Plan, type Step } from '../book/index.ts'
 import { announce, listen, paleStyles, wordStyles } from '../controls/index.ts'
 import type { Shown } from '../entries/view.ts'
 import { sharedStyles } from '../look/index.ts'
@@ -153,6 +153,7 @@ export class LectureView extends LitElement {
     const shownBy = (id: string): Shown | null => {
       const entry = entryOf(book, id)
       const state = desk.flow.stateOf(id)
+      if (entry && heldBackBy(book, entry, desk.house.kinds.items)) return null
       return entry ? shownOf({ entry, state, now: book.scenario, held: session.held, reader }) : null
     }
     return { book, step, views: desk.house.views.items, shownBy, reader }
@@ -197,6 +198,8 @@ export class LectureView extends LitElement {
     if (!view || !shown) {
       const known = this.desk.house.kinds.names.includes(entry.kind)
       const why = known ? reader.words.entry.fetching : reader.words.entry.unknownKind(entry.kind)
+      if (heldBackBy(book, entry, this.desk.house.kinds.items))
+        return html`<p class="said">${reader.words.entry.heldBack}</p>`
       return html`<p class="said">${failure ? failureSentence(failure, reader) : why}</p>`
     }
     const sentence = stepSentence(parts)

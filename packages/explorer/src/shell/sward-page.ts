@@ -4,6 +4,7 @@ import {
   bookOf,
   canMoveEntry,
   type Entry,
+  heldBackBy,
   type Kinds,
   type Page,
   type Row,
@@ -274,6 +275,7 @@ export class SwardPage extends LitElement {
       .now=${book.scenario}
       .held=${session.held}
       .named=${this.named}
+      .heldBackBy=${heldBackBy(book, entry, this.kinds)?.id ?? null}
       .can=${this.editing ? { earlier: can('earlier'), later: can('later'), copy: true, 'take out': true } : null}
       .canStandBeside=${page.entries[0]?.id !== entry.id}
       .reader=${reader}

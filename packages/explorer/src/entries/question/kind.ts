@@ -134,6 +134,7 @@ export const question: Kind<'question', QuestionSettings, QuestionInput, Questio
         .map(name => ({ path: 'question', expected: 'the name of a value', received: name })),
     ]
   },
+  holdsBack: ({ state }) => state !== 'revealed',
   needs: (settings, entries) => giversOf(namesOf(settings), entries),
   input({ settings, scenario, entries, offered }) {
     const { asks, of, change, options, state } = settings
