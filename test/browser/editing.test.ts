@@ -4,8 +4,9 @@ import { accessFaults } from '../support/accessFaults.ts'
 import { openBrowser } from '../support/browser.ts'
 import { focusedName } from '../support/focusedName.ts'
 import { type ServedPage, servePage } from '../support/servedPage.ts'
+import { WORK_ENTRIES } from '../support/workBook.ts'
 import { textOf } from './openFirstPage.ts'
-import { openWorkBook, WORK_ENTRIES } from './openWorkBook.ts'
+import { openWorkBook } from './openWorkBook.ts'
 
 let browser: Browser
 let served: ServedPage

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { parseBook, serialiseBook } from '../../../packages/explorer/src/book/index.ts'
+import { parseBook, readBook, serialiseBook } from '../../../packages/explorer/src/book/index.ts'
 import { openFile } from '../../../packages/explorer/src/shell/openFile.ts'
 import { readerFor } from '../../../packages/explorer/src/words/index.ts'
-import { allKinds, firstBook } from '../entries/firstBook.ts'
+import { workBook } from '../../support/workBook.ts'
+import { allKinds } from '../entries/firstBook.ts'
 
 const { problemAt: said } = readerFor({ units: 'metric', figureText: 13 }).words.files
-const present = await firstBook()
+const read = await readBook(workBook, allKinds)
+if (!read.book || read.problems.length > 0) throw new Error(JSON.stringify(read.problems))
+const present = read.book
 const whole = serialiseBook({ ...present, title: 'Greens of Ellerby Hollow' })
 const open = (text: string) => openFile(new Blob([text]), { kinds: allKinds, present })
 
