@@ -1,12 +1,17 @@
+import { fileURLToPath } from 'node:url'
 import { defaultClientConditions, defineConfig } from 'vite'
 import { carriedWorkers, oneFile } from './tools/oneFile.ts'
+
+const source = (path: string): string => fileURLToPath(new URL(`./src/${path}`, import.meta.url))
 
 /** One HTML file that opens from disk, for whoever has no server and no network. */
 export default defineConfig({
   base: './',
   resolve: { conditions: ['@swardsink/source', ...defaultClientConditions] },
-  plugins: [carriedWorkers(), oneFile('swardsink.html')],
-  worker: { format: 'iife', plugins: () => [carriedWorkers()] },
+  plugins: [
+    carriedWorkers({ page: source('main.ts'), worker: source('worker/entry.ts') }),
+    oneFile('swardsink.html'),
+  ],
   publicDir: false,
   build: {
     outDir: '../../dist',

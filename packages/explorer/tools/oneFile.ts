@@ -4,21 +4,49 @@ import { type ContentPolicy, policyText } from './contentPolicy.ts'
 
 /** The one way a worker is started in this house: so that the one file can start it in the other way. */
 const startsWorker =
-  /new Worker\(\s*new URL\(\s*(['"])(\.[^'"]+)\1,\s*import\.meta\.url\s*\),\s*\{\s*type: 'module',?\s*\}\s*\)/g
+  /new Worker\(\s*new URL\(\s*(['"])(\.[^'"]+)\1,\s*import\.meta\.url\s*\),\s*\{\s*type: 'module',?\s*\}\s*\)/
 
-/** A page opened from disk may load no module: its worker is carried as text and started as a classic script. */
-export function carriedWorkers(): Plugin {
+const ENTRY = 'virtual:swardsink/entry'
+const CARRIED = 'virtual:swardsink/carried'
+const virtual = [ENTRY, CARRIED]
+
+/** First of all, while the one script is still the current one: what a worker is started from later. */
+const carried = `
+const script = typeof document === 'undefined' ? '' : document.currentScript.textContent
+let address
+export const startCarried = () =>
+  new Worker((address ??= URL.createObjectURL(new Blob([script], { type: 'text/javascript' }))))
+`
+
+const entryOf = (page: string, worker: string): string => `
+import '${CARRIED}'
+if (typeof document === 'undefined') import('${worker}')
+else import('${page}')
+`
+
+/**
+ * A page opened from disk may load no module, so its worker runs the page's own script, carried once: a script with a
+ * document is the page, one without is the worker.
+ */
+export function carriedWorkers(q: { readonly page: string; readonly worker: string }): Plugin {
   return {
     name: 'swardsink-carried-workers',
     enforce: 'pre',
+    resolveId: id => (virtual.includes(id) ? `\0${id}` : null),
+    load(id) {
+      if (id === `\0${ENTRY}`) return entryOf(q.page, q.worker)
+      return id === `\0${CARRIED}` ? carried : null
+    },
+    transformIndexHtml: {
+      order: 'pre',
+      handler: html => html.replace(/src="[^"]*\/main\.ts"/, `src="${ENTRY}"`),
+    },
     transform(code) {
-      const imports: string[] = []
-      const carried = code.replace(startsWorker, (_all, _quote, path: string) => {
-        const name = `CarriedWorker${imports.length}`
-        imports.push(`import ${name} from '${path}?worker&inline'`)
-        return `new ${name}()`
-      })
-      return imports.length > 0 ? { code: `${imports.join('\n')}\n${carried}`, map: null } : null
+      if (!startsWorker.test(code)) return null
+      return {
+        code: `import { startCarried } from '${CARRIED}'\n${code.replace(startsWorker, () => 'startCarried()')}`,
+        map: null,
+      }
     },
   }
 }
