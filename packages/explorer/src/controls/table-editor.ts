@@ -1,7 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import { live } from 'lit/directives/live.js'
 import { repeat } from 'lit/directives/repeat.js'
-import { styleMap } from 'lit/directives/style-map.js'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import type { EditorColumn, RowRemark, RowsChanged } from './editorColumn.ts'
@@ -185,9 +184,10 @@ export class TableEditor extends LitElement {
     )
   }
 
+  /** A property, not an attribute: the page's policy refuses styles that are written into markup. */
   private space(height: number) {
     if (height <= 0) return nothing
-    return html`<tr aria-hidden="true"><td class="room" colspan=${this.columns.length + 1} style=${styleMap({ height: `${height}px` })}></td></tr>`
+    return html`<tr aria-hidden="true"><td class="room" colspan=${this.columns.length + 1} .style=${`height: ${height}px`}></td></tr>`
   }
 
   private row(index: number) {

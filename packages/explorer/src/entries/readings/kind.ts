@@ -50,7 +50,8 @@ const nothing: ReadingsResult = {
 
 /** A table that a reader has only begun, with names and rows but nothing measured yet, is not wrong. */
 const isBegun = ({ leftOut }: TableRead, { rows }: ReadingsInput): boolean =>
-  leftOut.length === rows.length && leftOut.every(({ why }) => why === 'nothing measured')
+  leftOut.length === rows.filter(row => row.some(cell => cell.trim() !== '')).length &&
+  leftOut.every(({ why }) => why === 'nothing measured')
 
 function read(input: ReadingsInput): ReadingsResult {
   if (input.heads.length === 0) return nothing

@@ -15,6 +15,9 @@ const BEGUN = ['set', 'plate_diameter_mm', 'load_N', 'sinkage_mm']
 /** Spreadsheets of one system take a file without it for one of its own old alphabets. */
 const BYTE_ORDER_MARK = '\uFEFF'
 
+/** Frames in which a table that was just begun is there. */
+const PATIENCE = 20
+
 /** A table of readings: taken in, edited in place, given out again. */
 export class ReadingsEntry extends LitElement {
   static override properties = {
@@ -182,11 +185,16 @@ export class ReadingsEntry extends LitElement {
   }
 
   private async goToTable(): Promise<void> {
-    await this.updateComplete
-    const table = this.renderRoot.querySelector('table-editor')
-    if (!(table instanceof TableEditor)) return
-    await table.updateComplete
-    table.goTo({ row: 0, column: 0 })
+    // The book hears of the new table first, and draws it a little later.
+    for (let frame = 0; frame < PATIENCE; frame++) {
+      const table = this.renderRoot.querySelector('table-editor')
+      if (table instanceof TableEditor) {
+        await table.updateComplete
+        table.goTo({ row: 0, column: 0 })
+        return
+      }
+      await new Promise(resolve => requestAnimationFrame(resolve))
+    }
   }
 
   private readonly open = async (): Promise<void> => {
