@@ -89,14 +89,15 @@ describe('a reader’s own choices', () => {
   const store = memory()
 
   it('are kept', () => {
-    keepPreferences(store, { units: 'US', paper: 'projector' })
-    expect(readPreferences(store)).toEqual({ units: 'US', paper: 'projector' })
+    const chosen = { units: 'US', paper: 'projector', workshop: true } as const
+    keepPreferences(store, chosen)
+    expect(readPreferences(store)).toEqual(chosen)
   })
 
   it('are the usual ones where what is kept makes no sense', () => {
-    for (const text of ['', 'null', '3', '{"units":"furlongs","paper":7}', '{']) {
+    for (const text of ['', 'null', '3', '{"units":"furlongs","paper":7,"workshop":"yes"}', '{']) {
       store.setItem('swardsink/reader', text)
-      expect(readPreferences(store)).toEqual({ units: 'metric', paper: 'system' })
+      expect(readPreferences(store)).toEqual({ units: 'metric', paper: 'system', workshop: false })
     }
   })
 })

@@ -4,6 +4,7 @@ import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
 import type { Reader } from '../words/index.ts'
 import type { Preferences } from './preferences.ts'
+import './offline-note.ts'
 import { announceReader } from './readerEvents.ts'
 
 /** What else can be made of the book: a lecture, sheets of paper, the view for the workshop, and its words explained. */
@@ -65,7 +66,8 @@ export class PageWays extends LitElement {
         >${sheets.workshop}</button>
         <button class="word" aria-expanded=${open ? 'true' : 'false'} @click=${this.fold}>${sheets.trade}</button>
       </nav>
-      ${open ? html`<trade-words .reader=${reader}></trade-words>` : nothing}`
+      ${open ? html`<section aria-label=${sheets.trade}><trade-words .reader=${reader}></trade-words></section>` : nothing}
+      <section aria-label=${sheets.kept}><offline-note .reader=${reader}></offline-note></section>`
   }
 
   private way(view: ViewName, words: string) {

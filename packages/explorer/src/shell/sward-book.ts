@@ -22,7 +22,6 @@ import './books-page.ts'
 import { hearBook, step } from './hearBook.ts'
 import { kindName } from './kindName.ts'
 import './notice-list.ts'
-import './offline-note.ts'
 import type { House, Opening } from './openBook.ts'
 import { drawView, showAddressedView } from './otherView.ts'
 import './page-foot.ts'
@@ -300,7 +299,6 @@ export class SwardBook extends LitElement {
         .preferences=${this.preferences}
         .reader=${reader}
       ></page-ways>
-      <offline-note .reader=${reader}></offline-note>
       ${this.foot(desk)}`
   }
 

@@ -31,7 +31,7 @@ function table({ result, settings, reader }: Shown<RackSettings, RackResult>): T
 export const rackView: View<'rack', RackSettings, RackResult> = {
   kind: 'rack',
   handsOn: true,
-  trust: ['grooves', 'mat', 'trial'],
+  trust: ['grooves', 'mat', 'mowing', 'trial'],
   title: ({ result, settings, reader }) => reader.words.rack.titles[settings.position](result.length),
   finding: rackFinding,
   note: ({ settings, reader }) => {

@@ -4,6 +4,7 @@ import type { Values } from './speaking.ts'
 export const sheets = {
   ways: 'This book otherwise',
   workshop: 'Workshop view',
+  kept: 'Without a network',
   trade: 'Words of the trade',
   printSheet: 'Print this sheet',
   back: 'back to the book',
