@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { kindShelf } from '../../packages/explorer/src/entries/kinds.ts'
 import { openBrowser } from '../support/browser.ts'
 import { buildStale } from '../support/servedPage.ts'
 import { watchedPage } from '../support/watchedPage.ts'
@@ -58,6 +59,38 @@ test('its worker answers from disk', async () => {
   })
   await page.goto(address)
   await page.waitForFunction(() => (window as unknown as { heard: unknown[] }).heard.length > 0)
+  expect(faults).toEqual([])
+})
+
+test('draws every kind of entry from disk, and every sheet, and asks for nothing', async () => {
+  const kinds = kindShelf().names
+  const { heavierRoller } = await import('../../packages/explorer/src/books/heavierRoller.ts')
+  const pages = kinds.map(kind => ({ title: kind, lead: `All of ${kind}`, entries: [{ kind, id: kind }] }))
+  const { page, faults, requests } = await watchedPage(browser, { offline: true })
+  page.setDefaultTimeout(10_000)
+  await page.goto(address)
+  await page.getByLabel('Open a file').setInputFiles({
+    name: 'kinds.swardsink.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify({ ...heavierRoller, title: 'Every kind', pages })),
+  })
+  await page.getByText(`All of ${kinds[0]}`).waitFor()
+  for (const [at, kind] of kinds.entries()) {
+    await page.evaluate(to => {
+      location.hash = `${location.hash.replace(/&?page=\d+/, '')}&page=${to}`.replace('#&', '#')
+    }, at + 1)
+    await page.getByText(`All of ${kind}`).waitFor()
+    await expect.poll(() => page.locator('entry-frame .drawn').count(), { message: kind }).toBeGreaterThan(0)
+  }
+  for (const name of ['Set-up sheet', 'Hand-in', 'Teacher’s sheet']) {
+    await page.getByRole('button', { name, exact: true }).click()
+    await page.getByRole('button', { name: 'back to the book' }).click()
+  }
+  await page.getByRole('button', { name: 'Words of the trade' }).click()
+  await page.getByText('US: bedknife').waitFor()
+  expect(
+    requests.filter(url => url !== address && !url.startsWith('blob:') && !url.startsWith('data:')),
+  ).toEqual([])
   expect(faults).toEqual([])
 })
 
