@@ -139,7 +139,7 @@ A roller has edges as well, at its ends and at every land of a grooved one. A so
           kind: 'text',
           id: 'sand-lesson',
           title: 'What to look for',
-          text: `Read the comparison of the laws. Two of them lock: they can only get stiffer. Sand gives way under a plate, so they do best with their locking depth out of sight, and the fit says that it stands at its bound.
+          text: `Read the comparison of the laws. Two of them lock: they can only get stiffer. Sand gives way under a plate, so they come out no better than the straight line that each of them is while its locking depth is out of sight.
 
 Then look at what is left over again. The deepest readings decide everything, because one scatter is taken for all of them, and a deviation that is nothing at the bottom is the whole reading at the top. Add a column sd_mm that grows with the sinkage, let the fit take the scatter as the readings say, and see how far the exponents move. What you take the scatter to be can matter more than the law.`,
         },

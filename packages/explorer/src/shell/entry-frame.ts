@@ -125,6 +125,11 @@ export class EntryFrame extends LitElement {
     return entry.title || usual || kindName(entry.kind, reader)
   }
 
+  /** The first entry of a page stands under the page’s own heading, unless somebody gave it one. */
+  private get headed(): boolean {
+    return this.entry.title !== undefined || !(this.first || this.view?.untitled)
+  }
+
   /** A view that fails takes nothing else of the page with it. */
   override render() {
     try {
@@ -137,9 +142,8 @@ export class EntryFrame extends LitElement {
 
   private whole() {
     const shown = this.shown
-    const { state, view, entry } = this
+    const { state, view, headed } = this
     const finding = shown && view && !view.saysFinding ? view.finding(shown) : null
-    const headed = entry.title !== undefined || !(this.first || view?.untitled)
     return html`<section class=${this.first ? 'first' : ''} aria-labelledby="title">
       ${headed ? this.head(shown) : html`<h2 class="unseen" id="title">${this.number} ${this.titleOf(shown)}</h2>`}
       ${finding === null ? nothing : html`<p class="finding ${shown?.stale ? 'pale' : ''}">${finding}</p>`}
@@ -316,9 +320,10 @@ export class EntryFrame extends LitElement {
 
   private foot(shown: Shown | null) {
     const note = shown && this.view?.note(shown)
-    const words = this.first
-      ? html`<div class="words">${shown ? [this.stateWords(), this.choices(shown), this.actions()] : nothing}</div>`
-      : nothing
+    // A head has its own words already.
+    const here = (of: Shown) =>
+      this.headed ? this.choices(of) : [this.stateWords(), this.choices(of), this.actions()]
+    const words = this.first ? html`<div class="words">${shown ? here(shown) : nothing}</div>` : nothing
     if (!note && !this.first) return nothing
     return html`<div class="foot">${note ? html`<p class="note">${note}</p>` : nothing}${words}</div>`
   }

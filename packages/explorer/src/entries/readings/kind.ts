@@ -57,9 +57,10 @@ function read(input: ReadingsInput): ReadingsResult {
   if (input.heads.length === 0) return nothing
   const found = readTable(textOf(input, '\t'), { delimiter: '\t', firstLine: 0 })
   const { readings, notes, leftOut, missing, columns: named } = found
+  if (isBegun(found, input)) return { ...nothing, notes, columns: named }
   return {
     readings,
-    problems: found.ok || isBegun(found, input) ? [] : found.problems,
+    problems: found.ok ? [] : found.problems,
     notes,
     leftOut,
     missing,

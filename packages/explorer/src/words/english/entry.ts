@@ -11,7 +11,7 @@ export const entry = {
   stop: 'Stop',
   waitsFor: 'waits for',
   gone: (name: string) => `“${name}”, which is no longer in this book`,
-  heldBack: 'held back until you have answered',
+  heldBack: 'held back until this is answered:',
   still: 'still for the values before',
   stillFor: ({ what, was, now }: Values<'what' | 'was' | 'now'>) => `${what}: still for ${was}; now ${now}`,
   fetching: 'being fetched',

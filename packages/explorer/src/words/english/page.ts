@@ -31,7 +31,7 @@ export const page = {
   trustText:
     'These are estimates from a model of turf, not readings. They are as good as the softness that goes in, and they say nothing of injury or playing quality. Check with a gauge on the turf before mowing.',
   invented:
-    'Ellerby Hollow Turf School, its unit, rollers and greens are invented; so is every number set on this page.',
+    'Ellerby Hollow Turf School, its units, rollers and greens are invented; so is every number set in this book, but for readings that name their source.',
   safety: 'Before you reach under a unit',
   safetyText:
     'Cylinder and bottom blade cut even when turned by hand. Stop the engine or isolate the battery. Wear cut-resistant gloves. Lift with help or a hoist; never work under a unit held by a jack. Follow the machine’s own manual and local rules, and let a competent person do what needs one.',
