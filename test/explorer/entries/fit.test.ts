@@ -5,11 +5,13 @@ import { alongsOf, fitSpec, scatterOf, setsSpec } from '../../../packages/explor
 import { fitFinding, fitNote, reasonWords } from '../../../packages/explorer/src/entries/fit/finding.ts'
 import { fittedTurf, hereOf, reachOf } from '../../../packages/explorer/src/entries/fit/here.ts'
 import { type FitResult, type Fitted, fit } from '../../../packages/explorer/src/entries/fit/kind.ts'
+import { nextWords } from '../../../packages/explorer/src/entries/fit/nextWords.ts'
 import { intervalReasons, numberRows } from '../../../packages/explorer/src/entries/fit/numbers.ts'
 import { leanedOn } from '../../../packages/explorer/src/entries/fit/question.ts'
 import { type FitSettings, LAWS, readSettings } from '../../../packages/explorer/src/entries/fit/settings.ts'
 import { residualTable } from '../../../packages/explorer/src/entries/fit/tables.ts'
 import { withFittedTurf } from '../../../packages/explorer/src/entries/fit/useTurf.ts'
+import { readerFor } from '../../../packages/explorer/src/words/index.ts'
 import { expectNear, identity, stated } from '../../support/tolerance.ts'
 import { answered, asked, reader, shownOf } from './asked.ts'
 import { firstBook } from './firstBook.ts'
@@ -326,7 +328,13 @@ describe('on request', () => {
       'power',
       'stiffening',
     ])
-    expect(judged?.next).toMatchObject({ aim: { kind: 'height' } })
+    const next = judged?.next
+    if (!next || 'path' in next) throw new Error(JSON.stringify(next))
+    expect(next.aim).toEqual({ kind: 'height' })
+    const told = nextWords(next, reader)
+    expect(told).toContain(`${Math.round(100 * (next.ranked[0]?.narrowed ?? 0))}\u202f% of its variance goes`)
+    expect(nextWords(next, readerFor({ units: 'US', figureText: 13 }))).not.toMatch(/mm|\dN/)
+    expect(nextWords({ ...next, ranked: [] }, reader)).toBe(reader.words.fit.next.nothing)
     expect(found(whole(plates()).result).judged).toMatchObject({ comparison: null, next: null })
   })
 })

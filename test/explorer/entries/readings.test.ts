@@ -174,7 +174,7 @@ describe('a column in its reader’s units', () => {
     expect([inches.unit, inches.shown('0.31'), inches.shown('NA')]).toEqual(['in', '0.0122', 'NA'])
     expect(inches.taken('0.02')).toBe('0.508')
     const metric = shownColumn({ name: 'sinkage', unit: 'in' }, ['5/32'], 'metric')
-    expect(metric.shown('5/32')).toBe('3.969')
+    expect(metric.shown('5/32')).toBe('3.97')
     const pounds = shownColumn({ name: 'load', unit: 'kg' }, ['10'], 'US')
     expect([pounds.unit, pounds.shown('10')]).toEqual(['lbf', '22'])
   })

@@ -11,6 +11,7 @@ import { announce, fileName, handOver, paleStyles, wordStyles } from '../../cont
 import { sharedStyles } from '../../look/index.ts'
 import type { Shown } from '../view.ts'
 import type { FitResult, FitSettings, Fitted, Judged } from './kind.ts'
+import { nextWords } from './nextWords.ts'
 import { footWords } from './tables.ts'
 
 const ENDINGS = { R: 'R', Python: 'py' } as const
@@ -146,7 +147,7 @@ export class FitMore extends LitElement {
     const isHeight = next.aim.kind === 'height'
     return html`<section aria-labelledby="next">
       <h3 id="next">${said.title}</h3>
-      <p class="small">${next.sentence}</p>
+      <p class="small">${nextWords(next, reader)}</p>
       <div class="scrolls" tabindex="0" role="group" aria-label=${said.title}><table>
         <thead><tr>
           <th scope="col">${said.what}</th>

@@ -10,15 +10,17 @@ export function readingsFinding({
   const { words, format } = reader
   const { found } = words.readings
   if (settings.columns.length === 0) return null
-  const { readings, sets, loads, pressures, leftOut, problems } = result
+  const { readings, loads, pressures, leftOut, problems } = result
   if (readings.length + problems.length === 0) return null
-  const heights = readings.filter(({ measured }) => measured.kind === 'height').length
+  const fitted = readings.filter(({ measured }) => measured.kind !== 'height')
+  const heights = readings.length - fitted.length
+  const sets = new Set(fitted.flatMap(({ set }) => (set === '' ? [] : [set])))
   const between = (span: { low: number; high: number } | null, quantity: 'load' | 'pressure') =>
     span &&
     found.between({ low: format(span.low, quantity, { unit: false }), high: format(span.high, quantity) })
   const rows = new Set(problems.flatMap(({ row }) => row ?? []))
   const parts = [
-    found.readings(readings.length - heights, sets.filter(set => set !== '').length),
+    found.readings(fitted.length, sets.size),
     between(loads, 'load') ?? between(pressures, 'pressure'),
     heights > 0 ? found.heights(heights) : null,
   ].filter(part => part !== null)

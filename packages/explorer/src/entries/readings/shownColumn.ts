@@ -34,8 +34,8 @@ const US_UNITS = ['in', 'ft', 'lb', 'lbf', 'psi']
 const PLAIN = /^[+-]?(\d+([.,]\d+)?|[.,]\d+)$/
 const FRACTION = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/
 const MISSING = ['', 'na', 'n/a', '-', '\u2013']
-/** One digit more than the cell has, so that what is shown is no rounder than what was read. */
-const LEAST_DIGITS = 3
+/** A rule divided in fractions of an inch is read to about this part of one. */
+const FRACTION_DECIMALS = 3
 const KEPT_DIGITS = 7
 
 const isMissing = (cell: string): boolean => MISSING.includes(cell.trim().toLowerCase())
@@ -47,10 +47,18 @@ function numberOf(cell: string): number | null {
   return above === undefined || Number(below) === 0 ? null : Number(whole) + Number(above) / Number(below)
 }
 
-const digitsOf = (cell: string): number => cell.replace(/\D/g, '').replace(/^0+/, '').length
-
-const short = (value: number, digits: number): string =>
-  String(Number(value.toPrecision(Math.max(LEAST_DIGITS, digits))))
+/** Decimals of the finest cell: what its gauge was read to. */
+function decimalsOf(cells: readonly string[]): number {
+  let most = 0
+  for (const cell of cells) {
+    if (isMissing(cell)) continue
+    most = Math.max(
+      most,
+      cell.includes('/') ? FRACTION_DECIMALS : (/[.,](\d+)$/.exec(cell.trim())?.[1]?.length ?? 0),
+    )
+  }
+  return most
+}
 
 /** Of one of the column's unit in SI; null where it is none of the catalogue. */
 function factorOf(unit: string, quantity: QuantityName): number | null {
@@ -88,14 +96,16 @@ export function shownColumn(
   const to = unitFactor(there, quantity)
   if (from === null || to === null || !cells.every(cell => isMissing(cell) || numberOf(cell) !== null))
     return asItIs(own)
-  const changed = (cell: string, factor: number, digits: number) => {
+  const changed = (cell: string, tell: (number: number) => string) => {
     const number = isMissing(cell) ? null : numberOf(cell)
-    return number === null ? cell : short(number * factor, digits)
+    return number === null ? cell : tell(number)
   }
+  // No rounder than it was read: the step of the last digit, in the other unit.
+  const decimals = Math.max(0, Math.ceil(decimalsOf(cells) - Math.log10(from / to)))
   return {
     unit: there,
     isChanged: true,
-    shown: cell => changed(cell, from / to, digitsOf(cell) + 1),
-    taken: text => changed(text, to / from, KEPT_DIGITS),
+    shown: cell => changed(cell, number => ((number * from) / to).toFixed(decimals)),
+    taken: text => changed(text, number => String(Number(((number * to) / from).toPrecision(KEPT_DIGITS)))),
   }
 }

@@ -55,6 +55,7 @@ export const fit = {
   },
   footNames: {
     unitRoller: 'the unit’s roller',
+    unitLoad: 'its own weight on the unit',
     plate: (diameter: string) => `plate of ${diameter}`,
   },
   unitDrops: ' Drops of the whole unit have no place on this curve: the table has what is left over of each.',
@@ -157,6 +158,15 @@ export const fit = {
     title: 'What to measure next',
     show: 'what to measure next',
     hide: 'without the next reading',
+    best: ({ what, load }: Values<'what' | 'load'>) => `Measure next with ${what} under ${load}:`,
+    height: ({ to, from, part }: Values<'to' | 'from' | 'part'>) =>
+      `the height would be known to ${to} in place of ${from} (one standard error, of the fit alone); ${part} of its variance goes.`,
+    other: (part: string) => `${part} of the variance goes.`,
+    enough: (count: number) =>
+      count === 1
+        ? 'One reading there gives nine tenths of what any number would.'
+        : `${counted(count)} readings there give nine tenths of what any number would.`,
+    nothing: 'None of the readings that could be made has an answer on this turf.',
     what: 'reading',
     load: 'load',
     expected: 'would read',
