@@ -16,6 +16,9 @@ export class ProblemList extends LitElement {
       :host {
         display: block;
       }
+      section {
+        margin-top: var(--s-3);
+      }
       ul {
         padding-left: var(--s-4);
         overflow-wrap: anywhere;
