@@ -4,8 +4,10 @@ import type { BrowserContextOptions } from 'playwright-core'
 import { openBrowser } from '../support/browser.ts'
 import { servePage } from '../support/servedPage.ts'
 import { openFirstPage } from './openFirstPage.ts'
+import { sheetPictures } from './sheetPictures.ts'
 
-// npm run look: pictures of the first page to be looked at, and the ones that the documents show.
+// npm run look: pictures of the first page, a slide, the workshop view and the set-up sheet to be looked at, and the
+// ones that the documents show.
 
 type Picture = {
   readonly name: string
@@ -48,6 +50,7 @@ try {
     for (const fault of faults) console.error(`${name}: ${fault}`)
     await page.context().close()
   }
+  await sheetPictures(browser, { address: served.address, looked, shown })
 } finally {
   await browser.close()
   await served.close()

@@ -14,6 +14,11 @@ const page = css`
   /* A slide is laid out for 1280 × 720 and is the same on a larger wall; on a small screen it stays readable. */
   html[data-lecture] {
     font-size: max(100%, min(2.2222vh, 1.25vw));
+    --w-hair: 0.09rem;
+    --w-thin: 0.11rem;
+    --w-line: 0.19rem;
+    --w-ground: 0.25rem;
+    --w-present: 0.28rem;
   }
   @page {
     size: A4;
