@@ -48,7 +48,6 @@ export function signed(value: number, told: Told, reader: Reader, unit = true): 
 }
 
 const firstLarge = (text: string): string => text.replace(/^./u, first => first.toUpperCase())
-const firstSmall = (text: string): string => text.replace(/^./u, first => first.toLowerCase())
 
 /** A live value as it is called inside a sentence. */
 export function valueName(name: string, { words }: Reader): string {
@@ -56,7 +55,7 @@ export function valueName(name: string, { words }: Reader): string {
   if (own !== undefined) return own
   if (!settable(name)) return name
   const said = settableWords(name, words)
-  return firstSmall(said.name)
+  return words.question.insideSentence(said.name)
 }
 
 /** The question as it was written, or one made from what is asked. */

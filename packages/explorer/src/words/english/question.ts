@@ -28,6 +28,8 @@ export const question = {
     `${setting}: ${after} instead of ${before}. By how much does it change ${what}?`,
   askedRatio: ({ setting, before, after, what }: Values<'setting' | 'before' | 'after' | 'what'>) =>
     `${setting}: ${after} instead of ${before}. How many times what it was is ${what} then?`,
+  /** What a setting is called, inside a sentence. */
+  insideSentence: (name: string) => name.replace(/^./u, first => first.toLowerCase()),
   yours: 'Your prediction',
   drag: 'Type it, use the arrow keys, or put the mark where you think it will be. The model says nothing until you have locked it.',
   choose: 'Choose one. The model says nothing until you have locked it.',

@@ -1,0 +1,82 @@
+import type { english } from '../english/index.ts'
+import { cautions, places } from './cautions.ts'
+import {
+  belonging,
+  control,
+  layers,
+  naming,
+  options,
+  parts,
+  refusals,
+  settables,
+  tableEditor,
+} from './controls.ts'
+import { editing } from './editing.ts'
+import { entry } from './entry.ts'
+import { failures } from './failures.ts'
+import { files } from './files.ts'
+import { kinds } from './kinds.ts'
+import { lecture } from './lecture.ts'
+import { map, mapFigure, mapWorkings } from './map.ts'
+import { page } from './page.ts'
+import { presentCase } from './presentCase.ts'
+import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
+import { setting } from './setting.ts'
+import { sheets } from './sheets.ts'
+import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
+import { list, percent } from './speaking.ts'
+import { text } from './text.ts'
+
+/** German has every sentence that English has, with the same values in it. */
+type FirstWords = typeof english
+
+/**
+ * What the book says of itself, in German, a file for each part of it: here the parts that every page needs, in
+ * more.ts those of the kinds of entry that are fetched. Values come in formatted; sentences about them are made here.
+ */
+export const german: FirstWords = {
+  language: 'de',
+  percent,
+  list,
+  page,
+  entry,
+  editing,
+  files,
+  lecture,
+  sheets,
+  /** Long tables that few readers open are fetched when they do. */
+  glossary: async () => (await import('./glossary.ts')).glossary,
+  trust: async () => (await import('./trust.ts')).trust,
+  kinds,
+  settables: { ...settables, ...rackSettables },
+  parts,
+  layers,
+  belonging,
+  options,
+  control,
+  naming,
+  tableEditor,
+  refusals,
+  failures,
+  cautions,
+  places,
+  surfaces,
+  sideView,
+  map,
+  rack,
+  setting,
+  text,
+  presentCase,
+  /** What a line of "how this is worked out" works out, by the name the kind gives it. */
+  workings: {
+    ...sideViewWorkings,
+    ...mapWorkings,
+    ...rackWorkings,
+  } as Readonly<Record<string, string>>,
+  /** What the figures say inside themselves. */
+  figures: {
+    rack: rackFigure,
+    sideView: sideViewFigure,
+    map: mapFigure,
+  },
+}

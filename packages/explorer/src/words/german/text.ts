@@ -1,0 +1,1 @@
+export const text = { title: 'In Worten', unknown: 'nicht bekannt' }
