@@ -22,6 +22,7 @@ export { describeOnTrack, type RollerOnTrack, rollerOnTrack, type TrackPressing 
 export { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 export { type RollingQuestion, type RollingSettled, rollingAtSpeed } from './rollingAtSpeed.ts'
 export { readSinkages, type SinkageTable, sinkageTable } from './sinkageTable.ts'
+export { isOnSprings, springColumn, springShare } from './springColumn.ts'
 export { trackBehind } from './trackBehind.ts'
 export type { Track } from './trackCurve.ts'
 export type { Pressing } from './wholeRoller.ts'

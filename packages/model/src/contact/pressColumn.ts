@@ -1,10 +1,9 @@
-import { type Metres, type Newtons, numberProblem, refuse } from '../quantities/index.ts'
-import { isGrooved } from '../roller/index.ts'
-import { curveOf, shearOf } from '../turf/index.ts'
+import { type Newtons, numberProblem, refuse } from '../quantities/index.ts'
+import { curveOf } from '../turf/index.ts'
 import { type ContactQuestion, contactProblems, firstGuess } from './press.ts'
 import { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
 import { readSinkages, searchLn, sinkageTable } from './sinkageTable.ts'
-import { springColumn } from './springColumn.ts'
+import { isOnSprings, springColumn, springShare } from './springColumn.ts'
 
 /** What an entry of a column or a cell of a map may hold; their `outcomes` index this list. */
 export const outcomeNames = ['settled', 'bottomed out', 'not converged'] as const
@@ -21,17 +20,6 @@ type Question = ContactQuestion & { readonly loads: ArrayLike<Newtons> }
 
 /** A table costs about as much as so many searches. */
 const WORTH_A_TABLE = 2000
-
-/** (1 + √λ) L, and so 2 L standing. */
-const shareOf = ({ roller, turf, condition }: ContactQuestion): Metres =>
-  roller.length * (1 + Math.sqrt(condition.kind === 'standing' ? 1 : (turf.rebound ?? 1)))
-
-/** Whether the roller lies on springs whose load under its arc is a closed form. */
-const isClosed = ({ roller, turf, arc = 'parabola' }: ContactQuestion): boolean =>
-  arc === 'parabola' &&
-  shearOf(turf) === 0 &&
-  !isGrooved(roller.surface) &&
-  curveOf(turf.law).underParabola !== undefined
 
 function loadProblems(loads: ArrayLike<Newtons>) {
   for (let i = 0; i < loads.length; i++)
@@ -83,8 +71,8 @@ function searched(question: Question, on: RollerOnTurf, start: number, pressed: 
  *
  *   W(z) = load, each
  *
- * Holds   as press, to 1e-9 in z. Built-in laws without spread under a smooth roller take a tenth of a microsecond
- *         each; any other turf or roller is tabulated once where there are some thousands
+ * Holds   as press, to 1e-9 in z: some thousands of loads are read off a table laid for them, and what that misses is
+ *         solved
  * Sign    sinkage positive into the turf, load positive down
  * Units   loads [N] → sinkages [m]
  * Throws  InputError when roller, turf, condition or a load make no sense
@@ -102,12 +90,13 @@ export function pressColumn(question: Question): PressedColumn {
   const on = rollerOnTurf(question)
   const curve = curveOf(turf.law)
   const start = Math.log(Math.min(firstGuess(question, loads[0]!), on.limit / 2))
-  if (!isClosed(question)) {
+  // a straight law needs no table, and few loads are not worth one
+  if (!(isOnSprings(question) && (curve.straight || loads.length < WORTH_A_TABLE))) {
     searched(question, on, start, pressed)
     return pressed
   }
   const { sinkages, outcomes } = pressed
-  springColumn(curve, roller.diameter / 2, shareOf(question), loads, start, sinkages)
+  springColumn(curve, roller.diameter / 2, springShare(question), loads, start, sinkages)
   for (let i = 0; i < sinkages.length; i++)
     if (sinkages[i] === Number.POSITIVE_INFINITY) {
       sinkages[i] = Number.NaN

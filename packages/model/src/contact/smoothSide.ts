@@ -1,4 +1,4 @@
-import type { Curve, UnderArc } from '../turf/index.ts'
+import { type Curve, newUnderArc, type UnderArc } from '../turf/index.ts'
 import type { ArcShape } from './arc.ts'
 import { underArcByDepth, underArcByPressure } from './underArc.ts'
 
@@ -19,7 +19,7 @@ const MOST_TURNS = 60
 /** A rebound this small carries nothing a double could tell, and its root would underflow. */
 const NO_REBOUND = 1e-30
 const CLOSE = 4 * Number.EPSILON
-const under: UnderArc = { load: 0, slope: 0 }
+const under = newUnderArc()
 
 /**
  * Sinkage at which turf that carries shear leaves the arc tangentially.
@@ -83,8 +83,12 @@ function underArc(
   reach: number,
   leaving: number,
 ): UnderArc {
-  if (arc.name === 'parabola' && rebound === 1 && curve.underParabola?.(sinkage, reach, R, under))
-    return under
+  if (arc.name === 'parabola' && rebound === 1 && curve.underParabola) {
+    under.sinkage = sinkage
+    under.reach = reach
+    under.radius = R
+    if (curve.underParabola(under)) return under
+  }
   if (curve.pressureBreaks) underArcByPressure(curve, arc, R, rebound, sinkage, reach, leaving, under)
   else underArcByDepth(curve, arc, R, rebound, sinkage, reach, leaving > 0, under)
   return under

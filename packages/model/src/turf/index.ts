@@ -11,7 +11,15 @@ export {
   softnessOf,
   workTo,
 } from './law.ts'
-export { type Curve, type FarMat, type LawKind, REFERENCE_PRESSURE, type UnderArc } from './laws/lawKind.ts'
+export {
+  type Curve,
+  type FarMat,
+  type LawKind,
+  newUnderArc,
+  REFERENCE_PRESSURE,
+  type UnderArc,
+  type UnderParabola,
+} from './laws/lawKind.ts'
 export { type LawName, laws, type PressureLaw } from './laws/laws.ts'
 export { depressionAfter } from './recovery.ts'
 export { shearOf, spreadAt, type Turf, turfProblems, withSoftness } from './turf.ts'

@@ -1,6 +1,6 @@
 import { RANK_SHARE } from './boundedStep.ts'
 import type { Place } from './descentRoom.ts'
-import { backSubstitute, factorise, type PivotedQr, pivotedQr, rankOf, turn } from './pivotedQr.ts'
+import { backSubstitute, factorise, type PivotedQr, pivotedQr, rankOf, turnBack } from './pivotedQr.ts'
 import type { Solved } from './question.ts'
 
 type Columns = {
@@ -73,13 +73,13 @@ export function leverageOf(solved: Solved): Float64Array {
   const count = solved.residuals.length
   const { qr, free, rank } = columnsOf(solved, solved.robust)
   const leverage = new Float64Array(count)
-  const axis = new Float64Array(qr.rows)
-  for (let i = 0; i < count; i++) {
-    axis.fill(0)
-    axis[i] = 1
-    turn(qr, free.length, axis)
-    for (let c = 0; c < rank; c++) leverage[i] = leverage[i]! + axis[c]! ** 2
-    leverage[i] = Math.min(1, leverage[i]!)
+  const column = new Float64Array(qr.rows)
+  for (let c = 0; c < rank; c++) {
+    column.fill(0)
+    column[c] = 1
+    turnBack(qr, free.length, column)
+    for (let i = 0; i < count; i++) leverage[i] = leverage[i]! + column[i]! ** 2
   }
+  for (let i = 0; i < count; i++) leverage[i] = Math.min(1, leverage[i]!)
   return leverage
 }

@@ -86,16 +86,24 @@ export function factorise(qr: PivotedQr, columns: number): void {
   }
 }
 
+/** Mirrors v in the plane of the reflection that made column k. */
+function mirrored({ rows, a, diagonal }: PivotedQr, k: number, v: Float64Array): void {
+  if (diagonal[k] === 0) return
+  const at = k * rows
+  let sum = 0
+  for (let i = k; i < rows; i++) sum += a[at + i]! * v[i]!
+  sum /= -diagonal[k]! * a[at + k]!
+  for (let i = k; i < rows; i++) v[i] = v[i]! - sum * a[at + i]!
+}
+
 /** Turns v (as long as the rows) into Qᵀ v. */
-export function turn({ rows, a, diagonal }: PivotedQr, columns: number, v: Float64Array): void {
-  for (let k = 0; k < columns; k++) {
-    if (diagonal[k] === 0) continue
-    const at = k * rows
-    let sum = 0
-    for (let i = k; i < rows; i++) sum += a[at + i]! * v[i]!
-    sum /= -diagonal[k]! * a[at + k]!
-    for (let i = k; i < rows; i++) v[i] = v[i]! - sum * a[at + i]!
-  }
+export function turn(qr: PivotedQr, columns: number, v: Float64Array): void {
+  for (let k = 0; k < columns; k++) mirrored(qr, k, v)
+}
+
+/** Turns v into Q v: the same reflections from the last to the first. */
+export function turnBack(qr: PivotedQr, columns: number, v: Float64Array): void {
+  for (let k = columns - 1; k >= 0; k--) mirrored(qr, k, v)
 }
 
 /** How many columns stand on their own: those whose diagonal is more than a share of the first. */

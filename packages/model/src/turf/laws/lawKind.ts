@@ -7,14 +7,24 @@ export const REFERENCE_PRESSURE: Pascals = 10e3
 /** How far into a locking law the model goes before it says "bottomed out", as a part of the locking depth. */
 export const LOCKING_LIMIT = 0.99
 
-/** ∫₀ᵇ p dx under an arc, and how it grows with z₀ at a fixed b; at the end of the whole arc p = 0, so there at any b. */
-export type UnderArc = { load: number; slope: number }
-
 /**
- * ∫₀ᵇ p(z₀ − x²/2R) dx for positive b up to √(2R z₀) into `out`; false where this law has no closed form for that b.
- * In place: the innermost call of a press.
+ * An arc of radius R sunk to z₀ and what it carries up to b, positive and at most the whole √(2R z₀). All in one object,
+ * asked and answered in place: a call that the engine does not inline puts every number it is handed on the heap.
  */
-export type UnderParabola = (sinkage: number, reach: number, radius: number, out: UnderArc) => boolean
+export type UnderArc = {
+  sinkage: number
+  reach: number
+  radius: number
+  /** ∫₀ᵇ p dx. */
+  load: number
+  /** How it grows with z₀ at a fixed b; at the end of the whole arc p = 0, so there at any b. */
+  slope: number
+}
+
+export const newUnderArc = (): UnderArc => ({ sinkage: 0, reach: 0, radius: 1, load: 0, slope: 0 })
+
+/** ∫₀ᵇ p(z₀ − x²/2R) dx and its slope; false where a law has no closed form for that b. The innermost call of a press. */
+export type UnderParabola = (arc: UnderArc) => boolean
 
 /** A law with its numbers put in. Positional numbers: these run inside every kernel. */
 export type Curve = {
@@ -34,6 +44,8 @@ export type Curve = {
   readonly limit: number
   /** Closed form under a parabola, where there is one. */
   readonly underParabola?: UnderParabola
+  /** p is a power of z: every load without spread is then straight in logarithms. */
+  readonly straight?: true
   /** p grows as this power of z near zero; 1 unless given. Below 1 a mat comes to rest at a distance from an edge. */
   readonly powerAtZero?: number
   /** Distance over which turf that carries shear G comes to rest beside an edge sunk by z; absent: it never does. */

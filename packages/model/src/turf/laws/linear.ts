@@ -29,9 +29,11 @@ export const linear: LawKind<LinearLaw> = {
       sinkage: p => p / k,
       pole: Number.POSITIVE_INFINITY,
       limit: Number.POSITIVE_INFINITY,
-      underParabola: (z, a, R, out) => {
-        out.load = k * a * (z - (a * a) / (6 * R))
-        out.slope = k * a
+      straight: true,
+      underParabola: arc => {
+        const { sinkage: z, reach: a, radius: R } = arc
+        arc.load = k * a * (z - (a * a) / (6 * R))
+        arc.slope = k * a
         return true
       },
     }

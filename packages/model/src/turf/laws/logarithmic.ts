@@ -37,11 +37,12 @@ export const logarithmic: LawKind<LogarithmicLaw> = {
       sinkage: p => -H * Math.expm1(-p / M),
       pole: H,
       limit: LOCKING_LIMIT * H,
-      underParabola: (z, a, R, out) => {
+      underParabola: arc => {
+        const { sinkage: z, reach: a, radius: R } = arc
         const rise = (a * a) / (2 * R)
         const loss = atanLoss(rise / (H - z))
-        out.load = M * a * (2 * loss - Math.log1p(-(z - rise) / H))
-        out.slope = (M * a * (1 - loss)) / (H - z)
+        arc.load = M * a * (2 * loss - Math.log1p(-(z - rise) / H))
+        arc.slope = (M * a * (1 - loss)) / (H - z)
         return true
       },
     }

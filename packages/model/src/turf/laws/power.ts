@@ -71,12 +71,14 @@ export const power: LawKind<PowerLaw> = {
       sinkage: p => s * Math.exp(Math.log(p / k) / n),
       pole: Number.POSITIVE_INFINITY,
       limit: Number.POSITIVE_INFINITY,
-      underParabola: (z, a, R, out) => {
+      underParabola: arc => {
+        const { sinkage: z, reach: a, radius: R } = arc
         if (a < Math.sqrt(2 * R * z) * (1 - WHOLE)) return false
-        out.load = Cn * pressure(z) * a
-        out.slope = ((n + 1 / 2) * out.load) / z
+        arc.load = Cn * pressure(z) * a
+        arc.slope = ((n + 1 / 2) * arc.load) / z
         return true
       },
+      straight: true,
       powerAtZero: n,
       farMat: (from, to, turning, out) => {
         const m = n + 1

@@ -37,12 +37,15 @@ export const stiffening: LawKind<StiffeningLaw> = {
       sinkage: p => p / (k + p / H),
       pole: H,
       limit: LOCKING_LIMIT * H,
-      underParabola: (z, a, R, out) => {
-        const rest = 1 - z / H
+      underParabola: arc => {
+        const { sinkage: z, reach: a, radius: R } = arc
+        const part = z / H
+        const rest = 1 - part
+        const per = 1 / rest
         const rise = (a * a) / (2 * R * H)
-        const loss = atanLoss(rise / rest)
-        out.load = (k * H * a * (z / H - loss)) / rest
-        out.slope = (k * a * ((1 - loss) / rest + 1 / (rest + rise))) / (2 * rest)
+        const loss = atanLoss(rise * per)
+        arc.load = k * H * a * (part - loss) * per
+        arc.slope = (k * a * ((1 - loss) * per + 1 / (rest + rise)) * per) / 2
         return true
       },
     }

@@ -1,4 +1,12 @@
-import { type Plate, type Pressing, plateOnTurf, rollerOnTurf } from '../../../contact/index.ts'
+import {
+  isOnSprings,
+  type Plate,
+  type Pressing,
+  plateOnTurf,
+  rollerOnTurf,
+  springColumn,
+  springShare,
+} from '../../../contact/index.ts'
 import { beta, increasingRoot } from '../../../numerics/index.ts'
 import type { Metres, Newtons } from '../../../quantities/index.ts'
 import { isGrooved, type Roller } from '../../../roller/index.ts'
@@ -26,6 +34,16 @@ export type FootOnTurf = {
   readonly at: (sinkage: Metres) => Carried | undefined
   /** Where the sinkage is explicit in the load. */
   readonly under?: (load: Newtons, out: Stood) => void
+  /**
+   * Many loads at once, each from where ln z is thought to lie: fills sinkages, Infinity past the limit, and
+   * d ln W/d ln z.
+   */
+  readonly column?: (
+    loads: Float64Array,
+    lnStarts: Float64Array,
+    sinkages: Float64Array,
+    steepnesses: Float64Array,
+  ) => void
 }
 
 /** How deep a foot stands, d ln W/d ln z there, and whether that lies beyond what its turf answers. */
@@ -62,6 +80,19 @@ const shareOfShear = (roller: Roller, shear: number, { lineLoad, leading, beyond
   (shear * (leading.reach / (roller.diameter / 2)) * (roller.length + 2 * beyondEnd) + lineLoad * beyondEnd) /
   load
 
+/** All of a roller's loads at once, where it stands on springs with a closed form. */
+function rollerColumn(roller: Roller, turf: Turf): Pick<FootOnTurf, 'column'> {
+  const question = { roller, turf, condition: { kind: 'standing' } } as const
+  if (!isOnSprings(question)) return {}
+  const curve = curveOf(turf.law)
+  const share = springShare(question)
+  return {
+    column: (loads, lnStarts, sinkages, steepnesses) => {
+      springColumn(curve, roller.diameter / 2, share, loads, lnStarts, sinkages, steepnesses)
+    },
+  }
+}
+
 function rollerFoot(roller: Roller, turf: Turf): FootOnTurf {
   const { limit, at } = rollerOnTurf({ roller, turf, condition: { kind: 'standing' } })
   const shear = shearOf(turf)
@@ -75,6 +106,7 @@ function rollerFoot(roller: Roller, turf: Turf): FootOnTurf {
     }
   return {
     limit,
+    ...rollerColumn(roller, turf),
     at: sinkage => {
       const pressing = at(sinkage)
       const { load, stiffness, beyondEnd } = pressing

@@ -29,9 +29,15 @@ export type ModelRow = {
 type FootCases = {
   readonly group: number
   readonly pressing: Extract<Pressing, { kind: 'foot' }>
-  readonly loads: number[]
+  readonly loads: Float64Array
   /** Place of each among all cases. */
-  readonly places: number[]
+  readonly places: Int32Array
+  /** Where each search starts, and what it finds: for feet that take all their loads at once. */
+  readonly room: {
+    readonly lnStarts: Float64Array
+    readonly sinkages: Float64Array
+    readonly steepnesses: Float64Array
+  }
 }
 type UnitCase = {
   readonly group: number
@@ -41,7 +47,10 @@ type UnitCase = {
 
 function casesOf(rows: readonly ModelRow[], groups: number) {
   const places = new Map<string, number>()
-  const feet = new Map<string, FootCases>()
+  const feet = new Map<
+    string,
+    Pick<FootCases, 'group' | 'pressing'> & { loads: number[]; places: number[] }
+  >()
   const units: UnitCase[] = []
   const starts: number[] = []
   const caseOf = rows.map(({ pressing, set, near }) => {
@@ -63,7 +72,16 @@ function casesOf(rows: readonly ModelRow[], groups: number) {
   })
   return {
     caseOf: Int32Array.from(caseOf),
-    feet: [...feet.values()],
+    feet: [...feet.values()].map(({ group, pressing, loads, places: own }): FootCases => {
+      const room = () => new Float64Array(own.length)
+      return {
+        group,
+        pressing,
+        loads: Float64Array.from(loads),
+        places: Int32Array.from(own),
+        room: { lnStarts: room(), sinkages: room(), steepnesses: room() },
+      }
+    }),
     units,
     starts: Float64Array.from(starts),
   }
@@ -99,14 +117,46 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
   // where slopes were last known: a search starts along them
   const known = new Float64Array(planned.length).fill(Number.NaN)
   const knownSinkages = starts.slice()
-  const startNear = (place: number, group: number, p: Float64Array): number => {
+  const moves = new Float64Array(size)
+  /** ln z of a case along the slopes last known; `moves` is how far each parameter has gone since. */
+  const lnStartNear = (place: number): number => {
     const from = knownSinkages[place]!
     let change = 0
-    for (let j = 0; j < size; j++) {
-      const k = placeOf(group, j)
-      change += (rates[place * size + j]! * (p[k]! - known[k]!)) / from
+    for (let j = 0; j < size; j++) change += rates[place * size + j]! * moves[j]!
+    change /= from
+    return Number.isNaN(change)
+      ? Math.log(sinkages[place]!)
+      : Math.log(from) + Math.min(Math.max(change, -1), 1)
+  }
+
+  const keep = (place: number, { sinkage, steepness, beyond: past }: Stood, limit: number): void => {
+    beyond[place] = past ? 1 : 0
+    limits[place] = past ? limit : 0
+    sinkages[place] = sinkage
+    steepnesses[place] = steepness
+    answers[place] = sinkage
+  }
+
+  /** Every load of a foot, all at once where the foot can. */
+  const answerFoot = ({ pressing, group, loads, places, room }: FootCases, p: Float64Array): boolean => {
+    const on = footOnTurf(pressing.foot, turfs[group]!)
+    const { under, column, limit } = on
+    const { lnStarts, sinkages: found, steepnesses: steep } = room
+    if (!under) {
+      for (let j = 0; j < size; j++) moves[j] = p[placeOf(group, j)]! - known[placeOf(group, j)]!
+      for (let i = 0; i < loads.length; i++) lnStarts[i] = lnStartNear(places[i]!)
+      column?.(loads, lnStarts, found, steep)
     }
-    return Number.isNaN(change) ? sinkages[place]! : from * Math.exp(Math.min(Math.max(change, -1), 1))
+    for (let i = 0; i < loads.length; i++) {
+      if (column && !under && found[i] !== Number.POSITIVE_INFINITY) {
+        stood.sinkage = found[i]!
+        stood.steepness = steep[i]!
+        stood.beyond = false
+      } else if (!standUnder(on, loads[i]!, under ? 0 : Math.exp(lnStarts[i]!), stood)) return false
+      // an explicit answer goes on by itself past the limit
+      keep(places[i]!, stood, under ? 0 : limit)
+    }
+    return true
   }
 
   const answerAll = (p: Float64Array): boolean => {
@@ -114,20 +164,7 @@ export function forwardModel(plan: Plan, rows: readonly ModelRow[], usual: Float
       turfs[g] = turfOfGroup(plan, g, p)
       if (!turfs[g]) return false
     }
-    for (const cases of feet) {
-      const on = footOnTurf(cases.pressing.foot, turfs[cases.group]!)
-      for (let i = 0; i < cases.loads.length; i++) {
-        const place = cases.places[i]!
-        const start = on.under ? 0 : startNear(place, cases.group, p)
-        if (!standUnder(on, cases.loads[i]!, start, stood)) return false
-        beyond[place] = stood.beyond ? 1 : 0
-        // an explicit answer goes on by itself
-        limits[place] = stood.beyond && !on.under ? on.limit : 0
-        sinkages[place] = stood.sinkage
-        steepnesses[place] = stood.steepness
-        answers[place] = stood.sinkage
-      }
-    }
+    for (const cases of feet) if (!answerFoot(cases, p)) return false
     for (const { group, pressing, place } of units) {
       const dropped = dropOn(pressing.drop, turfs[group]!)
       if (!dropped) return false

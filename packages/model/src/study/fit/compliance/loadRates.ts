@@ -34,13 +34,13 @@ function amplitudeRate(law: PressureLaw): number | undefined {
   }
 }
 
-/** What of a foot at its sinkage the law is asked about. */
+/** What of a foot at its sinkage the law is asked about: one object, filled again for every reading. */
 type At = {
-  readonly sinkage: number
+  sinkage: number
   /** d ln W/d ln z. */
-  readonly steepness: number
-  readonly byShear: number | undefined
-  readonly stretch: number | undefined
+  steepness: number
+  byShear: number | undefined
+  stretch: number | undefined
 }
 
 /**
@@ -55,10 +55,15 @@ type At = {
  * Holds   D is told for smooth rollers and plates; the exponent without spread
  * Source  derived (docs/physics.md §7.2)
  */
-function toldByLaw({ name }: Moved, foot: Foot, turf: Turf, at: At): number | undefined {
+function toldByLaw(
+  { name }: Moved,
+  foot: Foot,
+  turf: Turf,
+  amplitude: number | undefined,
+  at: Readonly<At>,
+): number | undefined {
   const { law } = turf
   const { sinkage, steepness, byShear, stretch } = at
-  const amplitude = amplitudeRate(law)
   if (byShear === undefined) return undefined
   const bySoftness = amplitude === undefined ? undefined : amplitude * (1 - byShear) - byShear
   if (name === 'softness' && bySoftness !== undefined) return bySoftness
@@ -130,25 +135,29 @@ export function loadRates(foot: Foot, around: Neighbourhood): LoadRates {
   const on = footOnTurf(foot, turf)
   // without spread the load is asked for nothing that its steepness does not tell, but for how it stretches
   const plain = isPlain(foot, turf) ? (foot.kind === 'roller' ? 1 / 2 : 0) : undefined
-  const needsShear = bySpread >= 0 || amplitudeRate(turf.law) !== undefined
-  const askedOf = (sinkage: number, steepness: number): At | undefined => {
-    if (plain !== undefined) return { sinkage, steepness, byShear: 0, stretch: plain }
+  const amplitude = amplitudeRate(turf.law)
+  const needsShear = bySpread >= 0 || amplitude !== undefined
+  const at: At = { sinkage: 0, steepness: 0, byShear: 0, stretch: plain }
+  const asks = (sinkage: number, steepness: number): boolean => {
+    at.sinkage = sinkage
+    at.steepness = steepness
+    if (plain !== undefined) return true
     const carried = on.at(sinkage)
-    if (!carried) return undefined
-    const byShear = carried.byShear ?? (needsShear ? shearRate(sinkage) : undefined)
-    return { sinkage, steepness, byShear, stretch: carried.stretch }
+    if (!carried) return false
+    at.byShear = carried.byShear ?? (needsShear ? shearRate(sinkage) : undefined)
+    at.stretch = carried.stretch
+    return true
   }
   return {
     fill: (sinkage, steepness, out, place) => {
-      const at = askedOf(sinkage, steepness)
-      if (!at) return false
+      if (!asks(sinkage, steepness)) return false
       for (let j = 0; j < moved.length; j++) {
         const rate =
           j === bySpread
             ? spread === 0
               ? firstSpread(sinkage)
               : (2 * (at.byShear ?? NONE)) / spread
-            : (toldByLaw(moved[j]!, foot, turf, at) ??
+            : (toldByLaw(moved[j]!, foot, turf, amplitude, at) ??
               byDifference(j, steps[j]!, sinkage, by => neighbour(j, by)))
         if (!Number.isFinite(rate)) return false
         out[place + j] = rate

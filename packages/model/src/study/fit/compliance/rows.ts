@@ -129,13 +129,15 @@ export const hasDatum = ({ kind }: Pick<Row, 'kind'>, datum: 'per set' | undefin
 /** Readings that share an unknown zero tell something only beside readings under another load, foot or point. */
 function withoutCompany(rows: readonly Row[], datum: 'per set' | undefined): Rows {
   const companyOf = ({ reading, kind }: Row) => `${kind} ${reading.set}`
-  const seen = new Map<string, Set<string>>()
-  for (const row of rows)
-    if (hasDatum(row, datum)) {
-      const keys = seen.get(companyOf(row)) ?? new Set<string>()
-      seen.set(companyOf(row), keys.add(row.pressing.key))
-    }
-  const alone = (row: Row) => hasDatum(row, datum) && seen.get(companyOf(row))!.size < 2
+  /** The first pressing of a company, and whether there is another. */
+  const seen = new Map<string, { readonly first: string; several: boolean }>()
+  for (const row of rows) {
+    if (!hasDatum(row, datum)) continue
+    const company = seen.get(companyOf(row))
+    if (!company) seen.set(companyOf(row), { first: row.pressing.key, several: false })
+    else if (!company.several) company.several = row.pressing.key !== company.first
+  }
+  const alone = (row: Row) => hasDatum(row, datum) && !seen.get(companyOf(row))!.several
   return {
     rows: rows.filter(row => !alone(row)),
     leftOut: rows.filter(alone).map(({ reading: { row } }) => ({

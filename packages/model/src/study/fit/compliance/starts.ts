@@ -6,7 +6,7 @@ import { asItIs, asSolved, type Plan } from './plan.ts'
 import { hasDatum, type Row } from './rows.ts'
 
 export const median = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b)
+  const sorted = Float64Array.from(values).sort()
   const middle = Math.floor(sorted.length / 2)
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
 }
@@ -32,7 +32,9 @@ export function scalesOf(rows: readonly Row[], datum: 'per set' | undefined): Sc
   const bySet = new Map<string, number[]>()
   for (const { reading, kind, measured } of rows) {
     const key = `${kind} ${reading.set}`
-    bySet.set(key, [...(bySet.get(key) ?? []), measured])
+    const together = bySet.get(key)
+    if (together) together.push(measured)
+    else bySet.set(key, [measured])
   }
   const ranges = [...bySet.values()].map(values => Math.max(...values) - Math.min(...values))
   const depth = known.length > 0 ? Math.max(...known.map(row => row.measured)) : Math.max(...ranges)
@@ -165,7 +167,10 @@ export function startFor(question: Question, model: ForwardModel): Float64Array 
     const left = new Map<number, number[]>()
     rows.forEach((row, r) => {
       const place = datumOf[r]!
-      if (place >= 0) left.set(place, [...(left.get(place) ?? []), row.measured - predicted[r]!])
+      if (place < 0) return
+      const together = left.get(place)
+      if (together) together.push(row.measured - predicted[r]!)
+      else left.set(place, [row.measured - predicted[r]!])
     })
     for (const [place, values] of left) p[place] = median(values)
     const sumOfSquares = rows.reduce((sum, row, r) => {
