@@ -30,6 +30,11 @@ describe('a number as a person types it', () => {
     },
   )
 
+  it('takes no digits without end for a number', () => {
+    expect(readNumber('9'.repeat(400))).toBe(null)
+    expect(readNumber(`-${'9'.repeat(400)}`)).toBe(null)
+  })
+
   it('reads back every number that is written with a point or a comma', () => {
     fc.assert(
       fc.property(fc.integer({ min: -1_000_000, max: 1_000_000 }), fc.nat(4), (digits, decimals) => {

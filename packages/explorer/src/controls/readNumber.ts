@@ -16,5 +16,7 @@ export function readNumber(text: string, unit = ''): number | null {
   let digits = text.replaceAll('\u2212', '-').replace(SPACES, '')
   if (unit !== '' && digits.endsWith(unit)) digits = digits.slice(0, -unit.length)
   if (!NUMBER.test(digits)) return null
-  return Number(digits.replace(',', '.'))
+  const number = Number(digits.replace(',', '.'))
+  // Digits without end are more than a number can hold.
+  return Number.isFinite(number) ? number : null
 }

@@ -77,6 +77,17 @@ const inside = (value: number, { above, atLeast, below, atMost }: Range): boolea
   (below === undefined || value < below) &&
   (atMost === undefined || value <= atMost)
 
+/**
+ * Beyond these a number is no size of anything in SI, only a slip of a program; products of a few of them would leave
+ * what a double can hold and come back as infinite or as nothing.
+ */
+const SMALLEST = 1e-30
+const GREATEST = 1e30
+
+/** Whether a number can be calculated with. What may be nothing may also be next to nothing. */
+const hasSize = (value: number, { above }: Range): boolean =>
+  Math.abs(value) <= GREATEST && (above !== 0 || value >= SMALLEST)
+
 /** The problem of one number, as a list of none or one, so that lists of problems are built by spreading. */
 export function numberProblem(
   value: unknown,
@@ -85,8 +96,17 @@ export function numberProblem(
   range: Range = {},
 ): Problem[] {
   if (typeof value !== 'number') return [{ path, expected: 'a number', received: describe(value) }]
-  if (Number.isFinite(value) && inside(value, range)) return []
-  return [{ path, expected: words(range, quantity), received: describe(value, quantity) }]
+  if (!Number.isFinite(value) || !inside(value, range))
+    return [{ path, expected: words(range, quantity), received: describe(value, quantity) }]
+  return hasSize(value, range)
+    ? []
+    : [
+        {
+          path,
+          expected: 'a number of a size that can be calculated with',
+          received: describe(value, quantity),
+        },
+      ]
 }
 
 /** The problem of a part that should be an object and is not, as a list of none or one. */
