@@ -3,10 +3,11 @@ import { fileURLToPath } from 'node:url'
 import type { BrowserContextOptions } from 'playwright-core'
 import { openBrowser } from '../support/browser.ts'
 import { servePage } from '../support/servedPage.ts'
+import { bookPictures } from './bookPictures.ts'
 import { openFirstPage } from './openFirstPage.ts'
 import { sheetPictures } from './sheetPictures.ts'
 
-// npm run look: pictures of the first page, a slide, the workshop view and the set-up sheet to be looked at, and the
+// npm run look: pictures of the first page, of every book, a slide, the workshop view and the set-up sheet to be looked at, and the
 // ones that the documents show.
 
 type Picture = {
@@ -51,6 +52,7 @@ try {
     await page.context().close()
   }
   await sheetPictures(browser, { address: served.address, looked, shown })
+  await bookPictures(browser, { address: served.address, shown })
 } finally {
   await browser.close()
   await served.close()

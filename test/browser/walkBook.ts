@@ -14,11 +14,18 @@ export const framesOf = (page: Page): Promise<readonly Frame[]> =>
     const shown = document.querySelector('sward-book')?.shadowRoot?.querySelector('sward-page')
     return [...(shown?.shadowRoot?.querySelectorAll('entry-frame') ?? [])].map(frame => {
       const { state, heldBackBy } = frame as unknown as {
-        readonly state: { readonly status: string; readonly draft: boolean }
+        readonly state: { readonly status: string; readonly draft: boolean; readonly failure: unknown }
         readonly heldBackBy: string | null
       }
       const id = frame.getAttribute('data-entry') ?? ''
-      return { id, status: state.status, draft: state.draft, drawn: heldBackBy === null }
+      const { status, draft, failure } = state
+      return {
+        id,
+        status,
+        draft,
+        drawn: heldBackBy === null,
+        failure: failure ? JSON.stringify(failure) : '',
+      }
     })
   })
 
@@ -28,7 +35,7 @@ export async function settledPage(page: Page): Promise<readonly Frame[]> {
     const frames = await framesOf(page)
     const open = frames.find(({ status, draft }) => status !== 'done' || draft)
     if (frames.length > 0 && !open) return frames
-    if (open?.status === 'failed') throw new Error(`${open.id} failed`)
+    if (open?.status === 'failed') throw new Error(`${open.id} failed: ${open.failure}`)
     if (open)
       await page
         .locator(`entry-frame[data-entry="${open.id}"]`)
