@@ -121,8 +121,12 @@ describe('a lecture', () => {
     }
   })
 
-  it('has no accessibility fault', async () => {
-    const { page } = await lecture(served.address)
+  it.each([
+    ['as it is', {}],
+    ['in forced colours and without motion', { forcedColors: 'active', reducedMotion: 'reduce' }],
+    ['at 400 %', { viewport: { width: 320, height: 180 }, deviceScaleFactor: 4 }],
+  ] as const)('has no accessibility fault %s', async (_, options) => {
+    const { page } = await lecture(served.address, { ...wall, ...options })
     await page.evaluate(() => Object.assign(window, { open: () => null }))
     await page.getByRole('button', { name: 'teacher’s sheet' }).click()
     for (let step = 1; step <= 3; step++) {
@@ -164,6 +168,8 @@ describe('the teacher’s sheet', () => {
     await page.getByLabel('Open a file').setInputFiles(lectureFile)
     await page.getByText('What is set is not what is cut.').waitFor()
     await page.getByRole('button', { name: 'Lecture', exact: true }).click()
+    // The page has a word of nearly the same name at its foot.
+    await page.getByText('1 of 3').waitFor()
     await page.evaluate(() => Object.assign(window, { open: () => null }))
     await page.getByRole('button', { name: 'teacher’s sheet' }).click()
     await page.getByRole('button', { name: 'begin the time now' }).click()

@@ -3,7 +3,6 @@ export {
   booksAddress,
   isBooksAddress,
   readAddress,
-  VIEWS,
   type ViewName,
   writeAddress,
 } from './address.ts'
@@ -66,6 +65,7 @@ export { packScenario, readLink, scenarioLink } from './link.ts'
 export { type NameRefusal, refuseName } from './naming.ts'
 export { completeBook, parseBook, type ReadingOptions, readBook } from './parse.ts'
 export { lecturePlan, type Plan, type Step } from './plan.ts'
+export { retelling, speaksLike } from './retell.ts'
 export { ROLLER_FIELDS, type RollerField } from './rollerSettables.ts'
 export { type Row, rowsOf } from './rows.ts'
 export { scalesOf } from './scaleSettables.ts'
