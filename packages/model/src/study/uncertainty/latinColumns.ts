@@ -17,7 +17,8 @@ function normalQuantile(probability: number): number {
   if (probability > 0.5) return -normalQuantile(1 - probability)
   if (probability < OWN_BELOW) return normal.quantile(probability)
   knots ??= Float64Array.from({ length: KNOTS + 2 }, (_, k) =>
-    normal.quantile(k === 0 ? 1e-300 : k / (2 * KNOTS)),
+    // the first is at minus infinity, and never read
+    normal.quantile(Math.max(k, 1) / (2 * KNOTS)),
   )
   const k = Math.floor(2 * KNOTS * probability)
   const t = 2 * KNOTS * probability - k
