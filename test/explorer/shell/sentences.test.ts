@@ -89,7 +89,7 @@ describe('a reader’s own choices', () => {
   const store = memory()
 
   it('are kept', () => {
-    const chosen = { units: 'US', paper: 'projector', workshop: true } as const
+    const chosen = { language: 'de', units: 'US', paper: 'projector', workshop: true } as const
     keepPreferences(store, chosen)
     expect(readPreferences(store)).toEqual(chosen)
   })
@@ -97,7 +97,17 @@ describe('a reader’s own choices', () => {
   it('are the usual ones where what is kept makes no sense', () => {
     for (const text of ['', 'null', '3', '{"units":"furlongs","paper":7,"workshop":"yes"}', '{']) {
       store.setItem('swardsink/reader', text)
-      expect(readPreferences(store)).toEqual({ units: 'metric', paper: 'system', workshop: false })
+      expect(readPreferences(store, [])).toEqual({
+        language: 'en',
+        units: 'metric',
+        paper: 'system',
+        workshop: false,
+      })
     }
+  })
+
+  it('begin with the first language of the browser that there is', () => {
+    expect(readPreferences(memory(), ['fr-CH', 'de-CH', 'en']).language).toBe('de')
+    expect(readPreferences(memory(), ['fr', 'it']).language).toBe('en')
   })
 })

@@ -8,13 +8,15 @@ import {
   packScenario,
   replaceBook,
   replaceScenario,
+  retelling,
   type Session,
 } from '../book/index.ts'
 import { type Flow, openFlow, type Refiner } from '../flow/index.ts'
+import type { Language } from '../words/index.ts'
 import { frameFirst, oncePerFrame } from './frameFirst.ts'
 import { openKeeper } from './keeper.ts'
 import { type Notice, withNotice, withoutNotice } from './notices.ts'
-import { fetchRest, type House, keepAsOwn, type Opening, openBook } from './openBook.ts'
+import { fetchRest, findShipped, type House, keepAsOwn, type Opening, openBook } from './openBook.ts'
 
 /** One book that is open in this window: what the reader changed, what follows from it, and what there is to tell. */
 export type BookDesk = {
@@ -41,6 +43,8 @@ export type BookDesk = {
   dismiss(kind: string): void
   blame(problems: readonly Problem[]): void
   takeOther(): Promise<void>
+  /** Fetches the book in another language, if it ships in one; what comes back tells it and all its past in that. */
+  fetchIn(language: Language): Promise<() => void>
   /** A kind, fetched with its view; null when it cannot be had. */
   fetch(name: string): Promise<Kind | null>
 }
@@ -48,7 +52,7 @@ export type BookDesk = {
 /** Opens a book for a reader. `onChange` is called whenever there is something new to show. */
 export function openDesk(opening: Opening, onChange: () => void): BookDesk {
   const { house, edition, linked } = opening
-  let own = opening.own
+  let { own, language } = opening
   let session = openSession(opening.book)
   let problems = opening.problems
   let notices = opening.notices
@@ -143,12 +147,25 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
 
   async function takeOther(): Promise<void> {
     // Under the name it was opened with: this desk may keep under another by now.
-    const other = await openBook(house, `#book=${encodeURIComponent(opening.name)}`)
+    const other = await openBook(house, `#book=${encodeURIComponent(opening.name)}`, language)
     keeper.accept()
     notices = withoutNotice(withoutNotice(notices, 'other tab'), 'kept apart')
     session = replaceBook(session, other.book === other.own ? own : other.book)
     compute()
     await fetchMissing([other.book])
+  }
+
+  async function fetchIn(next: Language): Promise<() => void> {
+    const found = next === language ? null : await findShipped(opening.name, { house, language: next })
+    const told = found && (await fetchRest([found.own], house)).complete(found.own)
+    return () => {
+      language = next
+      if (!told) return
+      session = completed(session, retelling(own, told))
+      own = told
+      compute()
+      if (bookOf(session) !== own) keeper.keep(bookOf(session), own)
+    }
   }
 
   void carry()
@@ -182,6 +199,7 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
       onChange()
     },
     takeOther,
+    fetchIn,
     async fetch(name) {
       const failed = await Promise.all([house.kinds.fetch([name]), house.views.fetch([name])])
       return failed.flat().length > 0 ? null : (house.kinds.items[name] ?? null)

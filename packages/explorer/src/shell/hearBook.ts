@@ -135,7 +135,7 @@ async function open(on: SwardBook, file: File): Promise<void> {
   const sound = problems.length === 0 && notices.length === 0
   const before = { before: desk.name(), beforeTitle: present.title }
   const told = { kind: 'opened', title: book.title, sound, ...before } as const
-  const opening = adoptBook(book, desk.house)
+  const opening = adoptBook(book, { house: desk.house, language: on.preferences.language })
   history.pushState(null, '', writeAddress({ book: opening.name, page: 1 }))
   on.opening = { ...opening, problems, notices: [...notices, told] }
 }

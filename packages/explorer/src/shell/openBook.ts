@@ -12,20 +12,24 @@ import {
   readAddress,
   readBook,
   readLink,
+  retelling,
   type Shelf,
   type Store,
+  speaksLike,
 } from '../book/index.ts'
 import type { View } from '../entries/view.ts'
 import type { Refiner } from '../flow/index.ts'
+import { fetchWords, LANGUAGE_NAMES, type Language } from '../words/index.ts'
 import { OWN_EDITION } from './keeper.ts'
 import type { Notice } from './notices.ts'
+import { readPreferences } from './preferences.ts'
 
 /** A book that ships: what a list says of it, and itself when it is asked for. */
 export type Shipped = {
   readonly title: string
   /** One sentence: for whom it is, and what it does for them. */
   readonly about: string
-  load(): Promise<{ readonly spec: unknown; readonly edition: string }>
+  load(language?: Language): Promise<{ readonly spec: unknown; readonly edition: string }>
 }
 
 /** Everything a book is opened with, whichever it is. */
@@ -43,6 +47,7 @@ export type House = {
 export type Opening = {
   readonly house: House
   readonly name: string
+  readonly language: Language
   readonly edition: string
   readonly book: Book
   /** The book's own values, whatever the reader has changed. */
@@ -60,12 +65,18 @@ type Found = {
   readonly problems: readonly Problem[]
 }
 
+type Told = { readonly house: House; readonly language: Language }
+
 const quick = { fetch: false }
 
-async function findShipped(name: string, { shipped, kinds }: House): Promise<Found | null> {
+/** A book that ships, in a language; null when none of that name does. */
+export async function findShipped(
+  name: string,
+  { house: { shipped, kinds }, language }: Told,
+): Promise<Found | null> {
   const book = Object.hasOwn(shipped, name) ? shipped[name] : undefined
   if (!book) return null
-  const { spec, edition } = await book.load()
+  const { spec, edition } = await book.load(language)
   const read = await readBook(spec, kinds, quick)
   if (!read.book) {
     const found = read.problems.map(({ path, expected, received }) => `${path}: ${expected}, not ${received}`)
@@ -80,17 +91,19 @@ async function findOwn(name: string, { store, kinds }: House): Promise<Found | n
 }
 
 /**
- * The book an address names: its own values, else what the reader kept of it, and over them what the address
+ * The book an address names, in a language (the reader's, unless one is asked for): its own values, else what the reader kept of it, and over them what the address
  * carries. Damage in any of these is told, and never keeps the book from opening.
  */
-export async function openBook(house: House, hash: string): Promise<Opening> {
+export async function openBook(house: House, hash: string, asked?: Language): Promise<Opening> {
   const { store, kinds } = house
+  const language = await spoken(asked ?? readPreferences(store).language)
+  const told = { house, language }
   const address = readAddress(hash)
-  const asked = address.book ?? house.first
+  const wanted = address.book ?? house.first
   const notices: Notice[] = address.foreign.map(text => ({ kind: 'foreign address', text }))
-  const asFound = (await findShipped(asked, house)) ?? (await findOwn(asked, house))
-  if (!asFound) notices.push({ kind: 'no such book', name: asked })
-  const found = asFound ?? (await findShipped(house.first, house))
+  const asFound = (await findShipped(wanted, told)) ?? (await findOwn(wanted, house))
+  if (!asFound) notices.push({ kind: 'no such book', name: wanted })
+  const found = asFound ?? (await findShipped(house.first, told))
   if (!found) throw new Error(`there is no book ${house.first}`)
   const { name, edition, own } = found
   const problems: Problem[] = [...found.problems]
@@ -98,12 +111,35 @@ export async function openBook(house: House, hash: string): Promise<Opening> {
   let book = own
   if (saved?.edition === edition) {
     problems.push(...saved.read.problems)
-    book = saved.read.book ?? own
+    book = saved.read.book ? await retold(saved.read.book, { own, name, told }) : own
   } else if (saved?.read.book) notices.push(setAside(saved.read.book, { name, house }))
   const link = await readLink(hash)
   if (link.kind === 'damaged') problems.push(...link.problems)
   const linked = link.kind === 'scenario' ? link.scenario : null
-  return { house, name, edition, book, own, linked, problems, notices }
+  return { house, name, language, edition, book, own, linked, problems, notices }
+}
+
+/** The language to speak: the reader's, or the one at hand where that cannot be fetched. */
+async function spoken(language: Language): Promise<Language> {
+  try {
+    await fetchWords(language)
+    return language
+  } catch {
+    return 'en'
+  }
+}
+
+/** What was kept of a book that ships, in the language it is opened in: it may have been kept in another. */
+async function retold(
+  book: Book,
+  { own, name, told }: { readonly own: Book; readonly name: string; readonly told: Told },
+): Promise<Book> {
+  if (speaksLike(book, own)) return book
+  for (const language of LANGUAGE_NAMES) {
+    const there = language === told.language ? null : await findShipped(name, { ...told, language })
+    if (there && speaksLike(book, there.own)) return retelling(there.own, own)(book)
+  }
+  return book
 }
 
 /** Keeps a book under a name of its own, beside the others of this browser; the name, or null where nothing is kept. */
@@ -124,9 +160,19 @@ function setAside(book: Book, q: { readonly name: string; readonly house: House 
 }
 
 /** A book from a file becomes one of the reader's own, under a name that is free. */
-export function adoptBook(book: Book, house: House): Opening {
+export function adoptBook(book: Book, { house, language }: Told): Opening {
   const { name } = keepAsOwn(book, house)
-  return { house, name, edition: OWN_EDITION, book, own: book, linked: null, problems: [], notices: [] }
+  return {
+    house,
+    name,
+    language,
+    edition: OWN_EDITION,
+    book,
+    own: book,
+    linked: null,
+    problems: [],
+    notices: [],
+  }
 }
 
 /** Fetches what is still missing of these books, and completes them. Answers what could not be had. */

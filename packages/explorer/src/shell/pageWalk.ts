@@ -76,7 +76,8 @@ export async function heardAddress(on: SwardBook): Promise<void> {
   if (name !== desk.name() && before && address.scenario === null) {
     on.desk = before
     showPage(on, (address.page ?? 1) - 1)
-  } else if (name !== desk.name() || hasOther) on.opening = await openBook(house, location.hash)
+  } else if (name !== desk.name() || hasOther)
+    on.opening = await openBook(house, location.hash, on.preferences.language)
   else showPage(on, (address.page ?? 1) - 1)
   await showAddressedView(on)
   const page = await shownPage(on)

@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js'
 import { booksAddress } from '../book/index.ts'
 import { wordStyles } from '../controls/index.ts'
 import { sharedStyles } from '../look/index.ts'
-import type { Reader } from '../words/index.ts'
+import { LANGUAGE_NAMES, LANGUAGES, type Reader } from '../words/index.ts'
 import { PAPERS, type Preferences, UNIT_SYSTEMS } from './preferences.ts'
 import { announceReader } from './readerEvents.ts'
 
@@ -86,7 +86,7 @@ export class RunningHead extends LitElement {
 
   override render() {
     const { page: said, editing, files } = this.reader.words
-    const { units, paper } = this.preferences
+    const { language, units, paper } = this.preferences
     return html`<header class="head">
       <strong>${this.book}</strong>
       <span class="page">${this.page}</span>
@@ -103,6 +103,12 @@ export class RunningHead extends LitElement {
             name => html`<option value=${name} ?selected=${name === paper}>${said.themes[name]}</option>`,
           )}</select>
         </label>
+        <label>${said.language}
+          <select .value=${live(language)} @change=${this.chooseLanguage}>${LANGUAGE_NAMES.map(
+            name =>
+              html`<option value=${name} lang=${name} ?selected=${name === language}>${LANGUAGES[name]}</option>`,
+          )}</select>
+        </label>
         ${this.listing ? nothing : html`<button class="word edit" @click=${() => announceReader(this, 'edit', !this.editing)}>${this.editing ? editing.done : editing.edit}</button>`}
         <button class="word" ?disabled=${!this.canUndo} @click=${() => announceReader(this, 'undo')}>${said.undo}</button>
         <button class="word" ?disabled=${!this.canRedo} @click=${() => announceReader(this, 'redo')}>${said.redo}</button>
@@ -115,6 +121,14 @@ export class RunningHead extends LitElement {
     const chosen = (event.currentTarget as HTMLSelectElement).value
     const units = UNIT_SYSTEMS.find(system => system === chosen)
     if (units) announceReader(this, 'prefer', { ...this.preferences, units })
+  }
+
+  private chooseLanguage(event: Event): void {
+    const select = event.currentTarget as HTMLSelectElement
+    const language = LANGUAGE_NAMES.find(name => name === select.value)
+    // Until its words are here the page speaks the old one, and so does the list.
+    select.value = this.preferences.language
+    if (language) announceReader(this, 'prefer', { ...this.preferences, language })
   }
 
   private choosePaper(event: Event): void {

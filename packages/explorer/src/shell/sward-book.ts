@@ -16,9 +16,10 @@ import {
 } from '../book/index.ts'
 import type { NamedEntry } from '../entries/view.ts'
 import { figureText, sharedStyles } from '../look/index.ts'
-import { type Reader, readerFor } from '../words/index.ts'
+import { type Reader, readerFor, type Words } from '../words/index.ts'
 import { type BookDesk, openDesk } from './bookDesk.ts'
 import './books-page.ts'
+import { changeLanguage } from './changeLanguage.ts'
 import { hearBook, step } from './hearBook.ts'
 import { kindName } from './kindName.ts'
 import './notice-list.ts'
@@ -36,8 +37,8 @@ import './sward-page.ts'
 import { swardBookStyles } from './swardBookStyles.ts'
 import { listenUndoKeys } from './undoKeys.ts'
 
-const shippedOf = ({ shipped }: House) =>
-  Object.entries(shipped).map(([name, { title, about }]) => ({ name, title, about }))
+const shippedOf = ({ shipped }: House, { books }: Words) =>
+  Object.entries(shipped).map(([name, { title, about }]) => ({ name, title, about, ...books[name] }))
 
 /** The book that a reader has before them, one page at a time. */
 export class SwardBook extends LitElement {
@@ -111,8 +112,8 @@ export class SwardBook extends LitElement {
     const { laid } = this
     if (this.readsAs !== laid || !this.sameReader) {
       this.readsAs = laid
-      const { units, paper, workshop } = laid
-      this.sameReader = readerFor({ units, figureText: figureText(paper, workshop), workshop })
+      const { language, units, paper, workshop } = laid
+      this.sameReader = readerFor({ language, units, figureText: figureText(paper, workshop), workshop })
     }
     return this.sameReader
   }
@@ -128,6 +129,11 @@ export class SwardBook extends LitElement {
   }
 
   prefer(preferences: Preferences): void {
+    if (preferences.language === this.preferences.language) this.take(preferences)
+    else void changeLanguage(this, preferences)
+  }
+
+  take(preferences: Preferences): void {
     this.preferences = preferences
     if (this.desk) keepPreferences(this.desk.house.store, preferences)
   }
@@ -184,7 +190,7 @@ export class SwardBook extends LitElement {
     if (!changed.has('opening')) return
     const { store } = this.opening.house
     if (!this.preferences) {
-      this.preferences = readPreferences(store)
+      this.preferences = { ...readPreferences(store), language: this.opening.language }
     }
     this.desk = openDesk(this.opening, () => this.turn++)
     showPage(this, (readAddress(location.hash).page ?? 1) - 1)
@@ -267,7 +273,7 @@ export class SwardBook extends LitElement {
 
   private books({ house, name }: BookDesk) {
     return html`<books-page
-      .shipped=${shippedOf(house)}
+      .shipped=${shippedOf(house, this.reader.words)}
       .own=${this.kept}
       .present=${name()}
       .reader=${this.reader}
@@ -334,7 +340,7 @@ export class SwardBook extends LitElement {
       .name=${desk.name()}
       .addressed=${this.bookInAddress}
       .page=${this.page + 1}
-      .shipped=${shippedOf(desk.house)}
+      .shipped=${shippedOf(desk.house, this.reader.words)}
       .kept=${this.kept}
       .keeps=${desk.keeps()}
       .changed=${this.book !== desk.own()}

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@swardsink/model'
 import { type Format, formatterFor } from './format.ts'
-import { type Words, words } from './language.ts'
+import { type Language, type Words, wordsIn } from './language.ts'
 
 /** Who reads: their language, units and number format. Every element that says something is given one. */
 export type Reader = {
@@ -16,11 +16,17 @@ export type Reader = {
   readonly workshop?: boolean
 }
 
-export function readerFor(q: {
+export function readerFor({
+  language = 'en',
+  ...q
+}: {
+  /** English unless said otherwise, or not fetched. */
+  readonly language?: Language
   readonly units: UnitSystem
   readonly figureText: number
   readonly workshop?: boolean
 }): Reader {
+  const words = wordsIn(language)
   const locale = words.language
-  return { words, format: formatterFor(q.units, locale), locale, ...q }
+  return { words, format: formatterFor(q.units, locale, words.text.unknown), locale, ...q }
 }

@@ -9,5 +9,7 @@ export const failures = {
   worker: (message: string) => `The finer figure could not be worked out (${message}).`,
   /** Reasons of the kinds of entry themselves; each brings its own. */
   reasons: {} as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
-  places: { roller: 'front', front: 'front', rear: 'rear' } as Readonly<Record<string, string>>,
+  places: { roller: 'front', front: 'front', rear: 'rear', plate: 'plate', unit: 'unit' } as Readonly<
+    Record<string, string>
+  >,
 }

@@ -1,3 +1,4 @@
+import { books } from './books.ts'
 import { cautions, places } from './cautions.ts'
 import {
   belonging,
@@ -35,6 +36,7 @@ export const english = {
   language: 'en',
   percent,
   list,
+  books,
   page,
   entry,
   editing,

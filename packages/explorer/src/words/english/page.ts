@@ -5,6 +5,8 @@ export const page = {
   atHand: 'Always at hand',
   units: 'Units',
   unitSystems: { metric: 'mm, kg', US: 'in, lb' },
+  language: 'Language',
+  noLanguage: (name: string) => `The words of ${name} could not be fetched: is there a connection?`,
   theme: 'Paper',
   themes: { system: 'as the device', light: 'light', dark: 'dark', projector: 'projector' },
   print: 'Print',

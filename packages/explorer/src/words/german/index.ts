@@ -1,4 +1,5 @@
 import type { english } from '../english/index.ts'
+import { books } from './books.ts'
 import { cautions, places } from './cautions.ts'
 import {
   belonging,
@@ -38,6 +39,7 @@ export const german: FirstWords = {
   language: 'de',
   percent,
   list,
+  books,
   page,
   entry,
   editing,

@@ -5,6 +5,9 @@ export const page = {
   atHand: 'Immer zur Hand',
   units: 'Maße',
   unitSystems: { metric: 'mm, kg', US: 'in, lb' },
+  language: 'Sprache',
+  noLanguage: (name: string) =>
+    `Die Wörter für ${name} konnten nicht geladen werden: Besteht eine Verbindung?`,
   theme: 'Papier',
   themes: { system: 'wie das Gerät', light: 'hell', dark: 'dunkel', projector: 'Beamer' },
   print: 'Drucken',
