@@ -1,15 +1,15 @@
 import { type Kind, type KindShelf, openShelf } from '../book/index.ts'
-import { map } from './map/kind.ts'
-import { rack } from './rack/kind.ts'
 import { setting } from './setting/kind.ts'
 import { sideView } from './sideView/kind.ts'
 import { text } from './text/kind.ts'
 
-/** Kinds of the first page: they come with it. */
-const atHand = [sideView, setting, map, rack, text] as const
+/** Kinds of which the first page is drawn at once: they come with it. */
+const atHand = [sideView, setting, text] as const
 
 /** Kinds that are fetched when a book first names one. */
 const onDemand = {
+  map: async () => (await import('./map/kind.ts')).map,
+  rack: async () => (await import('./rack/kind.ts')).rack,
   headland: async () => (await import('./headland/kind.ts')).headland,
   curves: async () => (await import('./curves/kind.ts')).curves,
   formula: async () => (await import('./formula/kind.ts')).formula,

@@ -1,15 +1,15 @@
 import { openShelf, type Shelf } from '../book/index.ts'
 import { fetchMoreWords } from '../words/index.ts'
-import { mapView } from './map/view.ts'
-import { rackView } from './rack/view.ts'
 import { settingView } from './setting/view.ts'
 import { sideViewView } from './sideView/view.ts'
 import { textView } from './text/view.ts'
 import type { View } from './view.ts'
 
-const atHand = [sideViewView, settingView, mapView, rackView, textView] as const
+const atHand = [sideViewView, settingView, textView] as const
 
 const onDemand = {
+  map: async () => (await import('./map/view.ts')).mapView,
+  rack: async () => (await import('./rack/view.ts')).rackView,
   headland: async () => (await import('./headland/view.ts')).headlandView,
   curves: async () => (await import('./curves/view.ts')).curvesView,
   formula: async () => (await import('./formula/view.ts')).formulaView,
