@@ -278,3 +278,50 @@ describe('an answer that comes later', () => {
     expect(flow.stateOf('a')).toMatchObject({ status: 'failed', failure: { reason: 'stopped' } })
   })
 })
+
+describe('what is not as it should be', () => {
+  /** Reads the settings of every other entry, as kinds do that call others by name. */
+  const nosy: Kind<'nosy', object, number, string> = {
+    ...benchKind({ computed: 0 }),
+    kind: 'nosy',
+    needs: (_, entries) => {
+      for (const { settings } of entries)
+        if (!('word' in settings)) throw new Error('an entry without a word')
+      return []
+    },
+  }
+  const worded = (id: string, kind: string) => entry(id, kind, { word: 'said' })
+
+  it('an entry whose kind is not here yet is no entry to the others', () => {
+    const { flow } = openWith([nosy])
+    const coming: Entry = { ...entry('b', 'formula'), asWritten: { kind: 'formula', word: 'said' } }
+    flow.update([worded('a', 'nosy'), coming], scenario)
+    expect(flow.stateOf('a').status).toBe('done')
+  })
+
+  it('a fault in one kind is told on its entry, reported once, and takes no other with it', async () => {
+    const reported: unknown[] = []
+    const hear = (error: unknown) => reported.push(error)
+    const others = process.listeners('unhandledRejection')
+    process.removeAllListeners('unhandledRejection')
+    process.on('unhandledRejection', hear)
+    try {
+      const broken: Kind<'broken', object, number, string> = {
+        ...benchKind({ computed: 0 }),
+        kind: 'broken',
+        compute: () => {
+          throw new TypeError('of a slip')
+        },
+      }
+      const { flow } = openWith([broken, benchKind({ computed: 0 })])
+      for (let time = 0; time < 2; time++) flow.update([entry('a', 'broken'), entry('b', 'bench')], scenario)
+      await new Promise(resolve => setTimeout(resolve))
+      expect(flow.stateOf('a').failure).toEqual({ kind: 'fault', message: 'of a slip' })
+      expect(flow.stateOf('b').status).toBe('done')
+      expect(reported).toEqual([new TypeError('of a slip')])
+    } finally {
+      process.removeListener('unhandledRejection', hear)
+      for (const other of others) process.on('unhandledRejection', other)
+    }
+  })
+})

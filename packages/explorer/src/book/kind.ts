@@ -20,6 +20,8 @@ export type Failure =
     }
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
   | { readonly kind: 'worker'; readonly message: string }
+  /** A fault of the program itself. */
+  | { readonly kind: 'fault'; readonly message: string }
   /** A reason of the entry's own: the words table has its sentence. */
   | { readonly kind: 'reason'; readonly reason: string; readonly values: Readonly<Record<string, string>> }
 

@@ -202,18 +202,37 @@ export function openFlow(q: {
     if (records.get(entry.id)?.state.status === 'working') refineLater(asked, kind.kind)
   }
 
+  /** A fault in one kind is told on its entry and reported; it takes no other entry with it. */
+  function guarded(entry: Entry, act: () => void): void {
+    try {
+      act()
+    } catch (error) {
+      const message = error instanceof Error ? error.message : String(error)
+      if (records.get(entry.id)?.key !== `fault ${message}`) queueMicrotask(() => Promise.reject(error))
+      fail({ id: entry.id, key: `fault ${message}` }, { kind: 'fault', message })
+    }
+  }
+
+  function needsOf(entry: Entry, entries: readonly Entry[]): readonly string[] {
+    let needs: readonly string[] = []
+    guarded(entry, () => {
+      needs = kinds[entry.kind]?.needs(entry.settings, entries) ?? []
+    })
+    return needs
+  }
+
   const flow: Flow = {
-    update(entries, scenario, seen) {
-      again = () => flow.update(entries, scenario, seen)
+    update(all, scenario, seen) {
+      again = () => flow.update(all, scenario, seen)
+      // Those whose kind is not here yet say nothing that another could read.
+      const entries = all.filter(entry => !entry.asWritten)
       const byId = new Map(entries.map(entry => [entry.id, entry]))
       for (const id of records.keys()) {
         if (byId.has(id)) continue
         refiner.drop(id)
         records.delete(id)
       }
-      const needs = new Map(
-        entries.map(entry => [entry.id, kinds[entry.kind]?.needs(entry.settings, entries) ?? []] as const),
-      )
+      const needs = new Map(entries.map(entry => [entry.id, needsOf(entry, entries)] as const))
       const { order, rings } = workingOrder(seen ? neededBy(seen, needs) : needs)
       for (const id of rings) {
         const received = (needs.get(id) ?? []).join(', ')
@@ -243,7 +262,7 @@ export function openFlow(q: {
           })
           continue
         }
-        work(entry, { kind, scenario, answers, entries, offered })
+        guarded(entry, () => work(entry, { kind, scenario, answers, entries, offered }))
         const state = records.get(id)?.state
         if (!state || state.stale || (state.status !== 'done' && state.status !== 'working')) continue
         if (state.resultFor === null) continue

@@ -43,7 +43,7 @@ export type Desk = {
 
 /** An entry that a reader adds: the usual settings, and what the kind has for a beginning. */
 export function newEntry(kind: Kind, book: Book): Entry {
-  const entries = book.pages.flatMap(page => page.entries)
+  const entries = book.pages.flatMap(page => page.entries.filter(entry => !entry.asWritten))
   const settings = {
     ...kind.read(fieldsOf({}, '', [])),
     ...kind.whenAdded?.({ scenario: book.scenario, entries }),

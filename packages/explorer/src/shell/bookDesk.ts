@@ -113,12 +113,13 @@ export function openDesk(opening: Opening, onChange: () => void): BookDesk {
       return
     }
     if (book.scenario !== before.scenario) carried = null
-    compute()
     if (covered && carried === null) {
       keepAsOwn(covered, house)
       covered = null
     }
+    // Kept before it is worked out: a fault in the sums must not cost the reader what they typed.
     keeper.keep(book, own)
+    compute()
   }
 
   /** Values of an address lie over the book's as a change that can be undone. */

@@ -19,6 +19,8 @@ export function failureSentence(failure: Failure, { words, format }: Reader): st
       })
     case 'worker':
       return failures.worker(failure.message)
+    case 'fault':
+      return failures.fault(failure.message)
     case 'reason':
       return failures.reasons[failure.reason]?.(failure.values) ?? failure.reason
     case 'problems':

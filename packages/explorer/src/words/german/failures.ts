@@ -7,6 +7,8 @@ export const failures = {
   notConverged: ({ where, iterations }: Values<'where' | 'iterations'>) =>
     `In ${iterations} Schritten wurde kein Ergebnis gefunden (${where}). Ändern Sie einen Wert ein wenig; bleibt es dabei, widersprechen sich die Werte.`,
   worker: (message: string) => `Die feinere Abbildung ließ sich nicht berechnen (${message}).`,
+  fault: (message: string) =>
+    `Das ließ sich nicht berechnen: ein Fehler im Programm (${message}). Der Rest der Seite stimmt, und Ihre Eingaben bleiben erhalten.`,
   /** Reasons of the kinds of entry themselves; each brings its own. */
   reasons: {} as Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>>,
   places: {
