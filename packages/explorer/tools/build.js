@@ -24,6 +24,8 @@ const modelSources = [
   'package-lock.json',
   'packages/model/src',
   'packages/model/bin',
+  'packages/model/modelBuild.ts',
+  'packages/model/vite.command.config.ts',
   'packages/model/vite.config.ts',
   'packages/model/tsconfig.build.json',
   'packages/model/package.json',
@@ -46,14 +48,15 @@ const targets = {
     folder: join(model, 'dist'),
     sources: modelSources,
     build: async into => {
-      await bundle(model, 'vite.config.ts', into)
+      await bundle(model, 'vite.command.config.ts', into)
+      await bundle(model, 'vite.config.ts', into, { beside: true })
       await declare(into)
     },
   },
 }
 
-/** @param {string} root @param {string} configFile @param {string} into */
-async function bundle(root, configFile, into) {
+/** @param {string} root @param {string} configFile @param {string} into @param {{ beside?: boolean }} [options] */
+async function bundle(root, configFile, into, { beside = false } = {}) {
   // Set by a test runner, it would carry the development form of libraries into the page.
   process.env.NODE_ENV = 'production'
   const { build } = await import('vite')
@@ -61,7 +64,7 @@ async function bundle(root, configFile, into) {
     root,
     configFile: join(root, configFile),
     logLevel: 'warn',
-    build: { outDir: into, emptyOutDir: true },
+    build: { outDir: into, emptyOutDir: !beside },
   })
 }
 
