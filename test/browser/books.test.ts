@@ -74,7 +74,7 @@ describe.each(listed)('the book %s, the network off', (name, { title }) => {
     await page.getByText('opens without a network').waitFor()
     await page.context().setOffline(true)
     await page.goto(`${server.address}#book=${name}`)
-    await page.getByText(title, { exact: true }).first().waitFor()
+    await page.getByRole('banner').getByText(title, { exact: true }).waitFor()
     const found: string[] = []
     const lookOver = async () => {
       for (const paper of ['light', 'dark', 'projector']) {
@@ -93,7 +93,7 @@ describe.each(listed)('the book %s, the network off', (name, { title }) => {
     const watched = await watchedPage(browser, { ...laptop, offline: true })
     const { page, faults } = watched
     await page.goto(`${oneFile}#book=${name}`)
-    await page.getByText(title, { exact: true }).first().waitFor()
+    await page.getByRole('banner').getByText(title, { exact: true }).waitFor()
     expect(await walk(page)).toEqual(await asked(name))
     expect(faults).toEqual([])
     expect(strayed(watched, oneFile)).toEqual([])

@@ -6,6 +6,7 @@ type Frame = {
   readonly status: string
   readonly draft: boolean
   readonly drawn: boolean
+  readonly failure: string
 }
 
 /** Every entry of the page that is shown, and how far it has come. */
@@ -53,7 +54,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
     if (name.test(await focusedName(page))) return
     await page.keyboard.press('Tab')
   }
-  throw new Error(`the keyboard does not come to ${name}`)
+  throw new Error(`the keyboard does not come to ${name}, but to ${await focusedName(page)}`)
 }
 
 /** Answers a question by the keyboard alone, locks it, and lets the model answer. */

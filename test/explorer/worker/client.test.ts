@@ -37,7 +37,9 @@ function open() {
       input,
       onProgress: done => heard.push(`${id} ${input} at ${done}`),
       onAnswer: given =>
-        heard.push(`${id} ${input}: ${given.outcome === 'answered' ? given.result : given.why.kind}`),
+        heard.push(
+          `${id} ${input}: ${given.outcome === 'answered' ? given.result : given.outcome === 'later' ? 'later' : given.why.kind}`,
+        ),
     })
   return { worker, threads, heard, ask }
 }

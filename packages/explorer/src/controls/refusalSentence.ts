@@ -54,6 +54,6 @@ export function refusalSentence(refusal: Refusal, { words, format }: Reader): st
         roller: format(refusal.roller, 'mass'),
       })
     case 'model':
-      return sentence(refusal.problem)
+      return words.modelSays(sentence(refusal.problem))
   }
 }

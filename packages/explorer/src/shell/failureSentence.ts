@@ -24,6 +24,6 @@ export function failureSentence(failure: Failure, { words, format }: Reader): st
     case 'reason':
       return failures.reasons[failure.reason]?.(failure.values) ?? failure.reason
     case 'problems':
-      return failure.problems.map(problem => sentence(problem)).join(' ')
+      return failure.problems.map(problem => words.modelSays(sentence(problem))).join(' ')
   }
 }

@@ -27,6 +27,7 @@ import { contactCautions } from './contactCautions.ts'
 import { meanMatWork } from './hangingMat.ts'
 import { quickAccuracy } from './quickGroove.ts'
 import { type RollerOnTurf, rollerOnTurf } from './rollerOnTurf.ts'
+import { isOnSprings, springPlace, springShare } from './springColumn.ts'
 import type { Pressing } from './wholeRoller.ts'
 
 export type ContactQuestion = {
@@ -126,6 +127,14 @@ export function firstGuess({ roller, turf }: ContactQuestion, load: Newtons): Me
   return ((3 * load) / (4 * k * roller.length * Math.sqrt(2 * R))) ** (2 / 3)
 }
 
+/** ln of the depth at which the search starts: the answer itself where a load is a closed form of it. */
+function startFor(question: ContactQuestion, load: Newtons, { from = 0, limit }: RollerOnTurf): number {
+  const guess = Math.log(Math.min(firstGuess(question, load), (limit - from) / 2))
+  if (from > 0 || !isOnSprings(question)) return guess
+  const { roller, turf } = question
+  return springPlace(curveOf(turf.law), roller.diameter / 2, load / springShare(question), guess)
+}
+
 /** The pressing that carries a load, searched in the logarithm of the depth it is pressed by; unchecked. */
 export function findPressing<Found extends Pressing = Pressing>(
   question: ContactQuestion,
@@ -142,7 +151,7 @@ export function findPressing<Found extends Pressing = Pressing>(
       pressing = on.at(from + by)
       return { value: Math.log(pressing.load / load), slope: (pressing.stiffness * by) / pressing.load }
     },
-    start: Math.log(Math.min(firstGuess(question, load), (deepest - from) / 2)),
+    start: startFor(question, load, on),
     tolerance,
     ...(Number.isFinite(deepest) ? { high: Math.log(deepest - from) } : {}),
   })

@@ -90,6 +90,24 @@ function search(curve: ClosedCurve, radius: number, count: number): number {
   return turns
 }
 
+/** ln z under one load a side: the same search for one alone. At most that of the law's limit. */
+export function springPlace(curve: Curve, radius: number, load: number, start: number): number {
+  const { underParabola, limit } = curve
+  const deepest = Math.log(limit)
+  let x = Math.min(start, deepest)
+  under.radius = radius
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    const z = Math.exp(x)
+    under.sinkage = z
+    under.reach = Math.sqrt(2 * radius * z)
+    underParabola?.(under)
+    const miss = Math.log(under.load / load)
+    x = Math.min(x - Math.max((miss * under.load) / (under.slope * z), -REACH), deepest)
+    if (Math.abs(miss) <= TANGENT || (miss < 0 && z === limit)) break
+  }
+  return x
+}
+
 /** ln z and d ln z/d ln E at even steps of ln E: between them the searches of a column start. */
 const KNOTS = 9
 const knotPlaces = new Float64Array(KNOTS)

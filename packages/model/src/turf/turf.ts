@@ -27,6 +27,8 @@ export type Turf = {
   /** Pressures between which it was fitted to readings: outside them results are marked as extrapolated. */
   readonly fittedFrom?: Pascals
   readonly fittedTo?: Pascals
+  /** Where its numbers come from, in words: which readings it was fitted to, who measured it. */
+  readonly source?: string
 }
 
 /** Sums of decimals such as 0.7 + 0.3 may pass 1 by rounding: this much is let through. */

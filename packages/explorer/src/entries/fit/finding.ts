@@ -9,10 +9,12 @@ type ShownFit = Shown<FitSettings, FitResult>
 
 /** Why there is no fit, with what to change. */
 export function reasonWords({ result, reader }: ShownFit): string | null {
-  const { none } = reader.words.fit
+  const { fit, modelSays } = reader.words
+  const { none } = fit
   if (result.outcome === 'fitted') return null
-  if (result.reason === 'problems') return none.problems(result.problems.map(one => sentence(one)).join(' '))
-  return result.reason === 'no fit' ? none['no fit'](result.why) : none[result.reason]
+  if (result.reason === 'problems')
+    return none.problems(result.problems.map(one => modelSays(sentence(one))).join(' '))
+  return result.reason === 'no fit' ? none['no fit'](modelSays(result.why)) : none[result.reason]
 }
 
 /** An interval of more than this, from its one end to its other, says nothing worth a sentence. */

@@ -62,7 +62,9 @@ export class FitEntry extends LitElement {
     if (!population) return ''
     const { newSet, sets } = population
     if (newSet.kind !== 'interval')
-      return 'why' in newSet ? said.undetermined(newSet.why.replace(/\.$/, '')) : ''
+      return 'why' in newSet
+        ? said.undetermined(this.shown.reader.words.modelSays(newSet.why.replace(/\.$/, '')))
+        : ''
     const ends = {
       low: reader.format(newSet.low, 'softness', { unit: false }),
       high: reader.format(newSet.high, 'softness'),
@@ -75,7 +77,7 @@ export class FitEntry extends LitElement {
     const width = this.width()
     const { curve } = fitted
     if (curve.points.length === 0)
-      return html`<p class="caution">${shown.reader.words.fit.noCurve(curve.why ?? '')}</p>`
+      return html`<p class="caution">${shown.reader.words.fit.noCurve(shown.reader.words.modelSays(curve.why ?? ''))}</p>`
     return width === 0 ? nothing : fitCurve(fitSpec(shown, fitted), fitFrame(shown.reader, { curve, width }))
   }
 

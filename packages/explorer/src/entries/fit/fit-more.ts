@@ -132,7 +132,7 @@ export class FitMore extends LitElement {
           </tr>`,
         )}</tbody>
       </table></div>
-      ${comparison.sentences.map(text => html`<p class="small">${text}</p>`)}
+      ${comparison.sentences.map(text => html`<p class="small">${reader.words.modelSays(text)}</p>`)}
       <p class="note">${said.likelihood[comparison.likelihood]}</p>
     </section>`
   }
@@ -142,7 +142,8 @@ export class FitMore extends LitElement {
     const { next: said } = reader.words.fit
     const next = this.judged?.next
     if (!next) return nothing
-    if ('path' in next) return html`<p class="small">${said.problem(sentence(next))}</p>`
+    if ('path' in next)
+      return html`<p class="small">${said.problem(reader.words.modelSays(sentence(next)))}</p>`
     const { format, units } = reader
     const isHeight = next.aim.kind === 'height'
     return html`<section aria-labelledby="next">
@@ -170,7 +171,8 @@ export class FitMore extends LitElement {
   private get paragraph(): string {
     const { fit, question, given } = this.fitted
     const { loss, noise } = question
-    return methodsParagraph({ fit, noise, given, units: this.shown.reader.units, ...(loss ? { loss } : {}) })
+    const { units, words } = this.shown.reader
+    return words.modelSays(methodsParagraph({ fit, noise, given, units, ...(loss ? { loss } : {}) }))
   }
 
   private report() {
@@ -214,7 +216,7 @@ export class FitMore extends LitElement {
     })
     const ending = made.kind === 'script' ? ENDINGS[language] : 'csv'
     handOver(new Blob([made.text], { type: 'text/plain;charset=utf-8' }), fileName(words.fit.title, ending))
-    this.said = made.kind === 'script' ? said.script : said.asTable(made.why)
+    this.said = made.kind === 'script' ? said.script : said.asTable(words.modelSays(made.why))
   }
 }
 

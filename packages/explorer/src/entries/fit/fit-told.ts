@@ -91,7 +91,7 @@ export class FitTold extends LitElement {
     return html`
       ${this.numbers()}
       ${intervalReasons(fitted, reader).map(text => html`<p class="note">${text}</p>`)}
-      ${judged ? html`<p class="note ${pale}">${judged.judgement.lackOfFit.sentence}</p>` : nothing}
+      ${judged ? html`<p class="note ${pale}">${reader.words.modelSays(judged.judgement.lackOfFit.sentence)}</p>` : nothing}
       <div class="words"><button class="word" @click=${this.use}>${said.turf.use}</button>
         <span class="note" role="status">${this.said}</span></div>
       ${this.untold(pale)}
@@ -113,12 +113,15 @@ export class FitTold extends LitElement {
 
   private untold(pale: string) {
     const { fitted, judged, shown } = this
-    const { cannotTell: said, working } = shown.reader.words.fit
+    const { modelSays, fit: words } = shown.reader.words
+    const { cannotTell: said, working } = words
     return html`<section aria-labelledby="untold" class="untold">
       <h3 id="untold">${said.title}</h3>
       ${
         judged
-          ? judged.judgement.cannotTell.map(({ sentence }) => html`<p class="small ${pale}">${sentence}</p>`)
+          ? judged.judgement.cannotTell.map(
+              ({ sentence }) => html`<p class="small ${pale}">${modelSays(sentence)}</p>`,
+            )
           : html`<p class="small">${working}</p>`
       }
       ${this.beyond(fitted)}
@@ -137,12 +140,11 @@ export class FitTold extends LitElement {
 
   private look(pale: string) {
     const { judged, fitted, shown } = this
-    const said = shown.reader.words.fit
+    const { modelSays, fit: said } = shown.reader.words
     const { outcome, why, notes } = fitted.fit
     const sentences = [
-      ...(outcome === 'stopped' ? [said.stopped(why.replace(/\.$/, ''))] : []),
-      ...(judged?.judgement.residuals.sentences ?? []),
-      ...notes,
+      ...(outcome === 'stopped' ? [said.stopped(modelSays(why.replace(/\.$/, '')))] : []),
+      ...[...(judged?.judgement.residuals.sentences ?? []), ...notes].map(modelSays),
     ]
     if (sentences.length === 0) return nothing
     return html`<section aria-labelledby="look" class=${pale}>

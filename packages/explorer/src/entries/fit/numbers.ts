@@ -85,6 +85,6 @@ export function intervalReasons({ fit }: Fitted, reader: Reader): readonly strin
   }
   const { words } = reader
   return [...reasons].map(([why, names]) =>
-    words.fit.why({ names: words.list([...names]), why: why.replace(/\.$/, '') }),
+    words.fit.why({ names: words.list([...names]), why: words.modelSays(why.replace(/\.$/, '')) }),
   )
 }

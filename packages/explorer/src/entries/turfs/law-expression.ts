@@ -93,7 +93,7 @@ export class LawExpression extends LitElement {
       <p class="note" id="how">${said.expressionNote}</p>
       <div role="status">${
         wrong
-          ? html`<p class="caution" id="wrong">${this.problems.map(problem => html`${sentence(problem).replace(/^law\./, '')}. `)}${said.kept}</p>`
+          ? html`<p class="caution" id="wrong">${this.problems.map(problem => html`${reader.words.modelSays(sentence(problem).replace(/^law\./, ''))}. `)}${said.kept}</p>`
           : nothing
       }</div>
       <p class="name">${said.values}</p>

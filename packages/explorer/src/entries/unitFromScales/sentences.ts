@@ -6,7 +6,7 @@ import type { Contradiction } from './weigh.ts'
 
 export function contradictionSentence(why: Contradiction, { words, format }: Reader): string {
   const said = words.unitFromScales
-  if (why.reason === 'model') return sentence(why.problem)
+  if (why.reason === 'model') return words.modelSays(sentence(why.problem))
   if (why.reason === 'roller heavier')
     return words.refusals.rollerTooHeavy({
       where: words.failures.places[why.where] ?? why.where,

@@ -18,6 +18,7 @@ import { files } from './files.ts'
 import { kinds } from './kinds.ts'
 import { lecture } from './lecture.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
+import { modelSays } from './modelSays.ts'
 import { page } from './page.ts'
 import { presentCase } from './presentCase.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
@@ -62,6 +63,7 @@ export const english = {
   surfaces,
   sideView,
   map,
+  modelSays,
   rack,
   setting,
   text,

@@ -19,6 +19,7 @@ import { files } from './files.ts'
 import { kinds } from './kinds.ts'
 import { lecture } from './lecture.ts'
 import { map, mapFigure, mapWorkings } from './map.ts'
+import { modelSays } from './modelSays.ts'
 import { page } from './page.ts'
 import { presentCase } from './presentCase.ts'
 import { rack, rackFigure, rackSettables, rackWorkings, surfaces } from './rack.ts'
@@ -65,6 +66,7 @@ export const german: FirstWords = {
   surfaces,
   sideView,
   map,
+  modelSays,
   rack,
   setting,
   text,

@@ -1,10 +1,10 @@
 import { isGrooved, type Roller } from '../../roller/index.ts'
 import { REFERENCE_PRESSURE } from '../../turf/index.ts'
 import type { ColumnOf } from './balanceColumns.ts'
-import { type LnReader, type LnReading, lnOf, type SideMaker } from './sideMaker.ts'
+import { type LnReader, lnOf, newLnReading, type SideMaker } from './sideMaker.ts'
 
-const here: LnReading = { lnLoad: 0, slope: 0 }
-const overFloor: LnReading = { lnLoad: 0, slope: 0 }
+const here = newLnReading()
+const overFloor = newLnReading()
 
 /**
  * A standing roller without spread, from one side of its arc.
@@ -25,32 +25,34 @@ export function springRoller(
   const long = columnOf(`${end}.length`, length)
   const lnLong = lnOf(long, Math.LN2)
   if (!isGrooved(surface))
-    return (i, lnSinkage, out) => {
-      if (!side(i, lnSinkage, out)) return false
-      out.lnLoad += lnLong[i]!
-      return true
+    return (i, reading) => {
+      const isTold = side(i, reading)
+      reading.lnLoad += lnLong[i]!
+      return isTold
     }
   const pitch = columnOf(`${end}.surface.pitch`, surface.pitch)
   const land = columnOf(`${end}.surface.land`, surface.land)
   const depth = columnOf(`${end}.surface.depth`, surface.depth)
-  return (i, lnSinkage, out) => {
-    if (!side(i, lnSinkage, here)) return false
+  return (i, reading) => {
+    here.lnSinkage = reading.lnSinkage
+    if (!side(i, here)) return false
     const w = land[i]!
     const inGrooves = (2 * (long[i]! - w)) / pitch[i]!
     const onLands = inGrooves * w + 2 * w
-    const sinkage = Math.exp(lnSinkage)
+    const sinkage = Math.exp(reading.lnSinkage)
     const carried = Math.exp(here.lnLoad)
     let load = onLands * carried
     let stiffness = (load * here.slope) / sinkage
     const past = sinkage - depth[i]!
     if (past > 0) {
-      if (!side(i, Math.log(past), overFloor)) return false
+      overFloor.lnSinkage = Math.log(past)
+      if (!side(i, overFloor)) return false
       const floor = inGrooves * (pitch[i]! - w) * Math.exp(overFloor.lnLoad)
       load += floor
       stiffness += (floor * overFloor.slope) / past
     }
-    out.lnLoad = Math.log(load)
-    out.slope = (stiffness * sinkage) / load
+    reading.lnLoad = Math.log(load)
+    reading.slope = (stiffness * sinkage) / load
     return true
   }
 }
@@ -73,16 +75,16 @@ export function spreadingRoller(
   const reach = columnOf('spread', spread)
   const long = columnOf(`${end}.length`, roller.length)
   const diameter = columnOf(`${end}.diameter`, roller.diameter)
-  return (i, lnSinkage, out) => {
+  return (i, reading) => {
     const l = reach[i]!
-    const twice = diameter[i]! * Math.exp(lnSinkage)
+    const twice = diameter[i]! * Math.exp(reading.lnSinkage)
     const A = Math.sqrt(l * l + twice)
     // A − l without its cancellation
     const cubes = (twice / (A + l)) * (A * A + A * l + l * l)
     const k = REFERENCE_PRESSURE / soft[i]!
-    out.lnLoad = Math.log(((4 * k * cubes) / (3 * diameter[i]!)) * (long[i]! + 2 * l))
+    reading.lnLoad = Math.log(((4 * k * cubes) / (3 * diameter[i]!)) * (long[i]! + 2 * l))
     // dW/dz = 2kA(L + 2l)
-    out.slope = (1.5 * twice * A) / cubes
+    reading.slope = (1.5 * twice * A) / cubes
     return true
   }
 }

@@ -1,5 +1,5 @@
 import type { BalanceColumns } from './balanceColumns.ts'
-import type { LnReader, LnReading } from './sideMaker.ts'
+import { type LnReader, newLnReading } from './sideMaker.ts'
 
 /** What becomes of a draw that the columns can not settle: it is solved by itself. */
 export const UNSETTLED = 255
@@ -23,8 +23,8 @@ const CLOSE = 1e-15
 /** Greatest step of ln z. */
 const REACH = 1.5
 
-const f: LnReading = { lnLoad: 0, slope: 0 }
-const r: LnReading = { lnLoad: 0, slope: 0 }
+const f = newLnReading()
+const r = newLnReading()
 
 /** sin θ of z_r − z_f = B sin θ + (R_r − R_f)(1 − cos θ): the second part is a thousandth of the first. */
 function sineOf(deeper: number, wheelbase: number, rise: number): number {
@@ -63,7 +63,9 @@ export function settleColumns(question: Question, heights: Float64Array, codes: 
     const lift = rise[i]!
     const levelRear = (along[i]! + steady[i]!) / B
     const levelFront = total[i]! - levelRear
-    if (!(levelRear > 0 && levelFront > 0 && front(i, start.front, f) && rear(i, start.rear, r))) {
+    f.lnSinkage = start.front
+    r.lnSinkage = start.rear
+    if (!(levelRear > 0 && levelFront > 0 && front(i, f) && rear(i, r))) {
       codes[i] = UNSETTLED
       continue
     }
@@ -72,7 +74,9 @@ export function settleColumns(question: Question, heights: Float64Array, codes: 
     let lnRear = start.rear + within((Math.log(levelRear) - r.lnLoad) / r.slope)
     let settled = false
     for (let turn = 0; turn < MOST_TURNS && !settled; turn++) {
-      if (!front(i, lnFront, f) || !rear(i, lnRear, r)) break
+      f.lnSinkage = lnFront
+      r.lnSinkage = lnRear
+      if (!front(i, f) || !rear(i, r)) break
       const deepFront = Math.exp(lnFront)
       const deepRear = Math.exp(lnRear)
       const sine = sineOf(deepRear - deepFront, B, lift)

@@ -3,11 +3,16 @@ import { beta, digamma } from '../../numerics/index.ts'
 import { curveOf, type PressureLaw, REFERENCE_PRESSURE } from '../../turf/index.ts'
 import type { ColumnOf } from './balanceColumns.ts'
 
-/** ln of a load against ln of a sinkage, and its slope. */
-export type LnReading = { lnLoad: number; slope: number }
+/**
+ * ln of a load at ln of a sinkage, and its slope. Asked and answered in one object: a call that the engine does not
+ * inline puts every number it is handed on the heap.
+ */
+export type LnReading = { lnSinkage: number; lnLoad: number; slope: number }
 
-/** Reads one draw at ln sinkage; false where nothing is tabulated. */
-export type LnReader = (draw: number, lnSinkage: number, out: LnReading) => boolean
+export const newLnReading = (): LnReading => ({ lnSinkage: 0, lnLoad: 0, slope: 0 })
+
+/** Reads one draw at the ln sinkage asked; false where nothing is tabulated. */
+export type LnReader = (draw: number, reading: LnReading) => boolean
 
 /** Sinkages that draws may meet, roughly. */
 export type Depths = { readonly least: number; readonly most: number }
@@ -70,10 +75,10 @@ const powerSide =
     for (let i = 0; i < s.length; i++) lnOfLaw[i] = lnArcPart(n[i]!) + LN_REFERENCE - n[i]! * Math.log(s[i]!)
     return diameter => {
       const lnFactor = lnOf(diameter, lnOfLaw, 1 / 2)
-      return (i, lnSinkage, out) => {
+      return (i, reading) => {
         const power = n[i]! + 1 / 2
-        out.lnLoad = lnFactor[i]! + power * lnSinkage
-        out.slope = power
+        reading.lnLoad = lnFactor[i]! + power * reading.lnSinkage
+        reading.slope = power
         return true
       }
     }
@@ -95,7 +100,22 @@ type Axis = {
 type Table = {
   readonly low: number
   readonly high: number
-  readonly read: (place: number, out: LnReading) => void
+  readonly step: number
+  readonly values: Float64Array
+  /** Slopes, over a step. */
+  readonly rises: Float64Array
+}
+
+function readTable({ low, step, values, rises }: Table, place: number, out: LnReading): void {
+  const k = Math.min(Math.floor((place - low) / step), values.length - 2)
+  const t = (place - low) / step - k
+  const rise = values[k + 1]! - values[k]!
+  const left = rises[k]!
+  const right = rises[k + 1]!
+  const c = 3 * rise - 2 * left - right
+  const d = left + right - 2 * rise
+  out.lnLoad = values[k]! + t * (left + t * (c + t * d))
+  out.slope = (left + t * (2 * c + 3 * t * d)) / step
 }
 
 /** ln E against a place, as a cubic through knots and their slopes; its slope is told against the place. */
@@ -110,21 +130,7 @@ function layTable({ at, limit }: OnTurf, { sinkageAt, stretch }: Axis, low: numb
     values[k] = Math.log(load / 2)
     rises[k] = ((stiffness * sinkage) / load) * stretch(sinkage) * step
   }
-  return {
-    low,
-    high,
-    read: (place, out) => {
-      const k = Math.min(Math.floor((place - low) / step), count - 2)
-      const t = (place - low) / step - k
-      const rise = values[k + 1]! - values[k]!
-      const left = rises[k]!
-      const right = rises[k + 1]!
-      const c = 3 * rise - 2 * left - right
-      const d = left + right - 2 * rise
-      out.lnLoad = values[k]! + t * (left + t * (c + t * d))
-      out.slope = (left + t * (2 * c + 3 * t * d)) / step
-    },
-  }
+  return { low, high, step, values, rises }
 }
 
 /** Up to this part of the depth at which a law locks its load is smooth enough in ln z. */
@@ -148,17 +154,18 @@ function sideTable(law: PressureLaw, { least, most }: Depths): LnReader {
   }
   const deep =
     deepest > bend ? layTable(on, locking, placeIn(bend / pole), placeIn(deepest / pole)) : undefined
-  return (_draw, lnSinkage, out) => {
+  return (_draw, reading) => {
+    const { lnSinkage } = reading
     if (lnSinkage < shallow.low) return false
     if (lnSinkage <= shallow.high) {
-      shallow.read(lnSinkage, out)
+      readTable(shallow, lnSinkage, reading)
       return true
     }
     const part = Math.exp(lnSinkage) / pole
     const place = placeIn(part)
     if (!deep || !(place <= deep.high)) return false
-    deep.read(place, out)
-    out.slope /= 1 - part
+    readTable(deep, place, reading)
+    reading.slope /= 1 - part
     return true
   }
 }
@@ -180,10 +187,13 @@ function similarSide(
   for (let i = 0; i < depth.length; i++) lnOfLaw[i] = Math.log(pressure(i)) + (lnDepth[i]! - Math.LN2) / 2
   return diameter => {
     const lnFactor = lnOf(diameter, lnOfLaw, 1 / 2)
-    return (i, lnSinkage, out) => {
-      if (!read(i, lnSinkage - lnDepth[i]!, out)) return false
-      out.lnLoad += lnFactor[i]!
-      return true
+    return (i, reading) => {
+      const { lnSinkage } = reading
+      reading.lnSinkage = lnSinkage - lnDepth[i]!
+      const isTold = read(i, reading)
+      reading.lnSinkage = lnSinkage
+      reading.lnLoad += lnFactor[i]!
+      return isTold
     }
   }
 }

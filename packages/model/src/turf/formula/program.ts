@@ -110,35 +110,66 @@ function room(size: number): void {
   slopes = new Float64Array(2 * size)
 }
 
-/** Two columns into one. */
+/** Two columns into one: the step is chosen once, not for every number. */
 function combine(code: number, a: number, b: number, count: number): void {
   const v = values
   const s = slopes
+  switch (code) {
+    case step.add:
+      for (let i = 0; i < count; i++) {
+        v[a + i] = v[a + i]! + v[b + i]!
+        s[a + i] = s[a + i]! + s[b + i]!
+      }
+      return
+    case step.subtract:
+      for (let i = 0; i < count; i++) {
+        v[a + i] = v[a + i]! - v[b + i]!
+        s[a + i] = s[a + i]! - s[b + i]!
+      }
+      return
+    case step.multiply:
+      for (let i = 0; i < count; i++) {
+        const x = v[a + i]!
+        const y = v[b + i]!
+        v[a + i] = x * y
+        s[a + i] = s[a + i]! * y + x * s[b + i]!
+      }
+      return
+    case step.divide:
+      for (let i = 0; i < count; i++) {
+        const y = v[b + i]!
+        const ratio = v[a + i]! / y
+        v[a + i] = ratio
+        s[a + i] = (s[a + i]! - ratio * s[b + i]!) / y
+      }
+      return
+    case step.powerOf:
+      for (let i = 0; i < count; i++) {
+        const x = v[a + i]!
+        const y = v[b + i]!
+        v[a + i] = x ** y
+        s[a + i] = y * x ** (y - 1) * s[a + i]!
+      }
+      return
+    default:
+      for (let i = 0; i < count; i++) {
+        const x = v[a + i]!
+        const y = v[b + i]!
+        const power = x ** y
+        v[a + i] = power
+        s[a + i] = power * (s[b + i]! * Math.log(x) + (y * s[a + i]!) / x)
+      }
+  }
+}
+
+/** Puts a column on the stack: the sinkages, or one number throughout. By loops: columns are short, and calls are not. */
+function push(top: number, count: number, column: Float64Array | undefined, constant: number): void {
+  const v = values
+  const s = slopes
+  const slope = column ? 1 : 0
   for (let i = 0; i < count; i++) {
-    const x = v[a + i]!
-    const y = v[b + i]!
-    const dx = s[a + i]!
-    const dy = s[b + i]!
-    if (code === step.add) {
-      v[a + i] = x + y
-      s[a + i] = dx + dy
-    } else if (code === step.subtract) {
-      v[a + i] = x - y
-      s[a + i] = dx - dy
-    } else if (code === step.multiply) {
-      v[a + i] = x * y
-      s[a + i] = dx * y + x * dy
-    } else if (code === step.divide) {
-      v[a + i] = x / y
-      s[a + i] = (dx - (x / y) * dy) / y
-    } else if (code === step.powerOf) {
-      v[a + i] = x ** y
-      s[a + i] = y * x ** (y - 1) * dx
-    } else {
-      const power = x ** y
-      v[a + i] = power
-      s[a + i] = power * (dy * Math.log(x) + (y * dx) / x)
-    }
+    v[top + i] = column ? column[i]! : constant
+    s[top + i] = slope
   }
 }
 
@@ -177,13 +208,8 @@ export function runProgram(
     const operand = steps[at + 1]!
     if (code <= step.parameter) {
       top += count
-      if (code === step.sinkage) {
-        values.set(sinkages.subarray(0, count), top)
-        slopes.fill(1, top, top + count)
-      } else {
-        values.fill(code === step.constant ? constants[operand]! : parameters[operand]!, top, top + count)
-        slopes.fill(0, top, top + count)
-      }
+      if (code === step.sinkage) push(top, count, sinkages, 0)
+      else push(top, count, undefined, code === step.constant ? constants[operand]! : parameters[operand]!)
     } else if (code <= step.power) {
       top -= count
       combine(code, top, top + count, count)

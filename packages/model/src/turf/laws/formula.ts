@@ -26,6 +26,7 @@ type Made = {
   readonly deepest: Metres
   readonly checked: Checked
   curve: Curve | undefined
+  softness: Metres | undefined
 }
 
 /** By the values, which a stretched copy of a law shares with it. */
@@ -39,7 +40,7 @@ function madeOf(law: FormulaLaw): Made {
   const known = made.get(values)
   if (known && known.program === program && known.deepest === deepest) return known
   const checked = checkRange(program, parametersOf(law), deepest)
-  const fresh: Made = { program, deepest, checked, curve: undefined }
+  const fresh: Made = { program, deepest, checked, curve: undefined, softness: undefined }
   made.set(values, fresh)
   return fresh
 }
@@ -50,6 +51,13 @@ function writtenCurve(law: FormulaLaw): Curve {
   if (!here.checked.ok) throw new Error(`${law.expression}: ${here.checked.problem.expected}`)
   here.curve ??= formulaCurve(law.program, parametersOf(law), here.checked.range)
   return here.curve
+}
+
+/** Searched for once: everything a roller is asked begins with it. */
+function writtenSoftness(law: FormulaLaw): Metres {
+  const here = madeOf(law)
+  here.softness ??= writtenCurve(law).sinkage(REFERENCE_PRESSURE)
+  return here.softness
 }
 
 export const checkedRange = (law: FormulaLaw): Checked => madeOf(law).checked
@@ -92,7 +100,7 @@ export const formula: LawKind<FormulaLaw> = {
   parameters: [],
   written: true,
   problems,
-  softness: law => (law.stretch ?? 1) * writtenCurve(law).sinkage(REFERENCE_PRESSURE),
+  softness: law => (law.stretch ?? 1) * writtenSoftness(law),
   stretched: (law, factor) => ({ ...law, stretch: factor * (law.stretch ?? 1) }),
   curve: law => {
     let known = curves.get(law)

@@ -58,18 +58,23 @@ function sentenceOf(direction: FlatDirection, reason: Reason, sets: number): str
 }
 
 /** A search that ended at a bound would have gone on: the readings do not say where to. */
-function boundsOf({ fit, measured }: Judged): readonly Untold[] {
+function boundsOf(judged: Judged): readonly Untold[] {
+  const { fit, measured } = judged
   return fit.parameters.flatMap(({ name, set, value, state }): Untold[] => {
     if (state !== 'at bound') return []
     const moves = [{ name, ...(set === undefined ? {} : { set }), part: 1 }]
     const said = set === undefined ? nameOf(name) : `${nameOf(name)} of set ${set}`
     const share = name.endsWith('lockingDepth') ? Math.max(...measured) / value : null
-    const why =
+    // A spread that runs off because one foot alone was pressed: that is told before where the search stopped.
+    const looked = reasonFor({ kind: 'flat', moves, relativeError: null }, judged)
+    const first = looked.kind === 'one foot' ? `${looked.sentence}; ` : ''
+    const ended =
       share !== null && share < NO_BEND
         ? 'the readings show no bend towards locking, and the search went to the end of its range'
         : value === 0
           ? 'the search ended at none of it, and would have gone on if it could'
           : 'the search ended at its bound, and would have gone on if it could'
+    const why = first + ended
     return [
       {
         kind: 'at bound',
