@@ -117,3 +117,27 @@ describe('the list of books', () => {
     expect(faults).toEqual([])
   })
 })
+
+describe('a lesson with a pad', () => {
+  it('lands a reading on the curve as it is typed, and the guesses of the room beside the answer', async () => {
+    const { page, faults } = await watchedPage(browser, laptop)
+    await page.goto(`${server.address}#book=weight-or-surface&page=5`)
+    await page.getByRole('banner').getByText('Weight or surface?', { exact: true }).waitFor()
+    await settledPage(page)
+    const table = page.locator('entry-frame[data-entry="weights"]')
+    const curve = page.locator('entry-frame[data-entry="weight-curve"]')
+    await table.getByRole('textbox', { name: /^load/ }).first().focus()
+    await page.keyboard.type('13.2')
+    await page.keyboard.press('Tab')
+    await page.keyboard.type('2.41')
+    await page.keyboard.press('Enter')
+    await curve.getByText('Small rings: 1 reading').waitFor()
+
+    await page.goto(`${server.address}#book=weight-or-surface&page=2`)
+    const question = page.locator('entry-frame[data-entry="guess-weight"]')
+    await question.getByRole('textbox', { name: 'Guesses of the room' }).fill('3 3.5 ×4 5')
+    await answerByKeyboard(page, 'guess-weight', '4')
+    await question.getByText('6 guesses of the room').waitFor()
+    expect(faults).toEqual([])
+  })
+})
