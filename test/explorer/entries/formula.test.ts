@@ -184,7 +184,9 @@ describe('a formula that cannot be worked out says why', () => {
     ['"text"', /has no meaning here/],
     ['f(x) = 2', /“=”/],
     ['constructor', /Nothing here is called “constructor”/],
+    ['--sqrt(constructor)', /Nothing here is called “constructor”/],
     ['1 / 0', /divides by nothing/],
+    ['1 / 1e-308 / 1e-3', /divides by nothing/],
     ['sqrt(0 - 1)', /takes a root of less/],
   ])('“%s”', (from, sentence) => {
     expect(sentenceOf(from)).toMatch(sentence)

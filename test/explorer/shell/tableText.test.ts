@@ -25,4 +25,13 @@ describe('a table as CSV', () => {
     const rows = [['a\nb', '2.65 / 2.65', '5/32']]
     expect(tableText({ ...table, rows }).split('\r\n')[2]).toBe('"a\nb",2.65 / 2.65,5/32')
   })
+
+  it('parts its cells by semicolons where decimals take the comma', () => {
+    const german = { ...table, rows: [['peg 1, smooth', '1148', '\u22120,10']] }
+    expect(tableText(german, 'de').split('\r\n').slice(0, 3)).toEqual([
+      '\uFEFFroller;load;"change, by"',
+      ';N;mm',
+      '"peg 1, smooth";1148;-0,10',
+    ])
+  })
 })

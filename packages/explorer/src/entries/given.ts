@@ -34,7 +34,8 @@ export function givenTo(
   return Object.fromEntries(
     names.flatMap(name => {
       const giver = giverOf(name, entries)
-      const value = giver && offered[giver.id]?.[giver.offer]
+      const from = giver ? (offered[giver.id] ?? {}) : {}
+      const value = giver && Object.hasOwn(from, giver.offer) ? from[giver.offer] : undefined
       return value ? [[name, value]] : []
     }),
   )

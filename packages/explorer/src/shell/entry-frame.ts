@@ -5,7 +5,7 @@ import { announce, paleStyles, wordStyles } from '../controls/index.ts'
 import type { NamedEntry, Shown, Table, View } from '../entries/view.ts'
 import type { EntryState } from '../flow/index.ts'
 import { sharedStyles } from '../look/index.ts'
-import { cautionSentence, type Reader } from '../words/index.ts'
+import { cautionSentence, decimalText, type Reader } from '../words/index.ts'
 import type { EntryEditor } from './entry-editor.ts'
 import { entryFrameStyles } from './entryFrameStyles.ts'
 import { failureSentence } from './failureSentence.ts'
@@ -217,7 +217,7 @@ export class EntryFrame extends LitElement {
     const { entry } = reader.words
     if (state.status === 'waiting') return this.waiting()
     if (state.status === 'working' && this.seconds > 0)
-      return html`<span class="state">${entry.working(this.seconds.toFixed(1))}</span>
+      return html`<span class="state">${entry.working(decimalText(this.seconds, { decimals: 1, locale: reader.locale }))}</span>
         <button class="word" @click=${() => announce(this, 'stop', { id: this.entry.id })}>${entry.stop}</button>`
     const stale = state.stale || Object.keys(held).length > 0
     if (!stale || state.resultFor === null) return nothing
@@ -300,7 +300,7 @@ export class EntryFrame extends LitElement {
       ${word(said.saveSvg, () => figure('SVG'))}
       ${word(said.savePng, () => figure('PNG'))}
       ${word(said.savePrint, () => figure('SVG for print'))}
-      ${word(said.saveCsv, async () => (await import('./saveFigure.ts')).saveTable(table, title))}
+      ${word(said.saveCsv, async () => (await import('./saveFigure.ts')).saveTable(table, { title, locale: this.reader.locale }))}
       <span class="note" role="status">${this.said}</span>
     </div>`
   }

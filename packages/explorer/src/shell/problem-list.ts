@@ -33,10 +33,13 @@ export class ProblemList extends LitElement {
 
   override render() {
     if (this.problems.length === 0) return nothing
-    const { files } = this.reader.words
+    const { files, modelSays } = this.reader.words
     return html`<section class="caution" role="alert">
       <p>${this.nothing ? files.unopened : files.damaged}</p>
-      <ul>${this.problems.map(problem => html`<li>${files.problemAt(problem)}</li>`)}</ul>
+      <ul>${this.problems.map(
+        ({ path, expected, received }) =>
+          html`<li>${files.problemAt({ path, expected: modelSays(expected), received: modelSays(received) })}</li>`,
+      )}</ul>
     </section>`
   }
 }

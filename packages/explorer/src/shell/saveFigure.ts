@@ -20,8 +20,9 @@ export async function saveFigure(
   return true
 }
 
-export function saveTable(table: Table, title: string): void {
-  handOver(new Blob([tableText(table)], { type: 'text/csv;charset=utf-8' }), fileName(title, 'csv'))
+export function saveTable(table: Table, q: { readonly title: string; readonly locale: string }): void {
+  const { title, locale } = q
+  handOver(new Blob([tableText(table, locale)], { type: 'text/csv;charset=utf-8' }), fileName(title, 'csv'))
 }
 
 async function paintedPicture({ text, width, height }: Picture): Promise<Blob> {

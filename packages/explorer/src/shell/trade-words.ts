@@ -37,17 +37,25 @@ export class TradeWords extends LitElement {
   declare reader: Reader
   declare glossary: Glossary | null | 'unfetched'
 
+  private fetchedIn: Words | null = null
+
   constructor() {
     super()
     this.glossary = null
   }
 
-  override async firstUpdated(): Promise<void> {
-    try {
-      this.glossary = await this.reader.words.glossary()
-    } catch {
-      this.glossary = 'unfetched'
-    }
+  override willUpdate(): void {
+    const { words } = this.reader
+    if (this.fetchedIn === words) return
+    this.fetchedIn = words
+    void this.fetchIn(words)
+  }
+
+  /** Another language has a table of its own; one that comes when its reader has gone on to another is dropped. */
+  private async fetchIn(words: Words): Promise<void> {
+    const coming = words.glossary().catch(() => 'unfetched' as const)
+    const table = await coming
+    if (this.fetchedIn === words) this.glossary = table
   }
 
   override render() {

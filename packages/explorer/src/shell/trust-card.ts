@@ -1,7 +1,7 @@
 import { css, html, LitElement } from 'lit'
 import type { TrustName } from '../entries/view.ts'
 import { sharedStyles } from '../look/index.ts'
-import type { Reader } from '../words/index.ts'
+import type { Reader, Words } from '../words/index.ts'
 
 /** What the figure above it cannot be trusted with. */
 export class TrustCard extends LitElement {
@@ -36,17 +36,25 @@ export class TrustCard extends LitElement {
   /** The table of sentences, which is fetched. */
   declare said: Readonly<Record<string, string>> | null | 'unfetched'
 
+  private fetchedIn: Words | null = null
+
   constructor() {
     super()
     this.said = null
   }
 
-  override async firstUpdated(): Promise<void> {
-    try {
-      this.said = await this.reader.words.trust()
-    } catch {
-      this.said = 'unfetched'
-    }
+  override willUpdate(): void {
+    const { words } = this.reader
+    if (this.fetchedIn === words) return
+    this.fetchedIn = words
+    void this.fetchIn(words)
+  }
+
+  /** Another language has a table of its own; one that comes when its reader has gone on to another is dropped. */
+  private async fetchIn(words: Words): Promise<void> {
+    const coming = words.trust().catch(() => 'unfetched' as const)
+    const table = await coming
+    if (this.fetchedIn === words) this.said = table
   }
 
   override render() {

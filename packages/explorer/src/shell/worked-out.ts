@@ -52,12 +52,12 @@ export class WorkedOut extends LitElement {
   declare reader: Reader
 
   override render() {
-    const { entry, workings } = this.reader.words
+    const { entry, workings, workingSays } = this.reader.words
     return html`<dl>${this.lines.map(
       ({ what, equation, filled }) => html`
         <dt>${workings[what] ?? what}</dt>
-        <dd class="equation">${withSubscripts(equation)}</dd>
-        <dd>${filled}</dd>
+        <dd class="equation">${withSubscripts(workingSays(equation))}</dd>
+        <dd>${workingSays(filled)}</dd>
       `,
     )}</dl>
     <p>${entry.section(this.section)} ${entry.check(this.check)}</p>`

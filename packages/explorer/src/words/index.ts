@@ -1,10 +1,10 @@
 export { type Amount, amountText } from './amountText.ts'
 export { cautionSentence } from './cautionSentence.ts'
+export { decimalText } from './decimalText.ts'
 export { type Format, type FormatOptions, formatterFor } from './format.ts'
 export {
   fetchMoreWords,
   fetchWords,
-  hasWords,
   LANGUAGE_NAMES,
   LANGUAGES,
   type Language,

@@ -47,8 +47,6 @@ const atHand: Part = { ...english }
 const tables = new Map<Language, Part>([['en', atHand]])
 let moreWanted = false
 
-export const hasWords = (language: Language): boolean => tables.has(language)
-
 /**
  * The words of a language that is here, else the English ones. Those of kinds that are fetched come with the first of
  * them (fetchMoreWords), and nothing that needs them is drawn before: this cast is the one place that says so.

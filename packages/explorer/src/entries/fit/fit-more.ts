@@ -9,6 +9,7 @@ import {
 import { css, html, LitElement, nothing } from 'lit'
 import { announce, fileName, handOver, paleStyles, wordStyles } from '../../controls/index.ts'
 import { sharedStyles } from '../../look/index.ts'
+import { decimalText } from '../../words/index.ts'
 import type { Shown } from '../view.ts'
 import type { FitResult, FitSettings, Fitted, Judged } from './kind.ts'
 import { nextWords } from './nextWords.ts'
@@ -128,7 +129,7 @@ export class FitMore extends LitElement {
             <th scope="row">${laws[name] ?? name}</th>
             <td>${number(free, String)}</td>
             <td>${number(standardDeviation, scatter)}</td>
-            <td>${number(difference, value => value.toFixed(1))}</td>
+            <td>${number(difference, value => decimalText(value, { decimals: 1, locale: reader.locale }))}</td>
           </tr>`,
         )}</tbody>
       </table></div>

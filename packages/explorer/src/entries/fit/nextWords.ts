@@ -1,5 +1,5 @@
 import type { NextReading } from '@swardsink/model'
-import type { Reader } from '../../words/index.ts'
+import { decimalText, type Reader } from '../../words/index.ts'
 import { footWords } from './tables.ts'
 
 /** More decimals than heights have: a reading narrows what is known by hundredths of a millimetre. */
@@ -8,9 +8,9 @@ const MICRONS = {
   US: { per: 0.0254, unit: 'in', decimals: 4 },
 } as const
 
-function errorText(error: number, { units }: Reader): string {
+function errorText(error: number, { units, locale }: Reader): string {
   const { per, unit, decimals } = MICRONS[units]
-  return `${(error / per).toFixed(decimals)}\u202f${unit}`
+  return `${decimalText(error / per, { decimals, locale })}\u202f${unit}`
 }
 
 /** Which reading to make next, and what it would do, in the reader's units. */

@@ -1,5 +1,5 @@
 import { displayUnit, type FittedParameter, parameterQuantity } from '@swardsink/model'
-import type { Reader } from '../../words/index.ts'
+import { decimalText, type Reader } from '../../words/index.ts'
 import { scatterOf, setName } from './drawing.ts'
 import type { Fitted } from './kind.ts'
 
@@ -10,12 +10,13 @@ export function parameterName(name: string, { words }: Reader): string {
 }
 
 const DIGITS = 3
-const plain = (value: number): string => String(Number(value.toPrecision(DIGITS))).replace('-', '\u2212')
 
 /** A number of the fit as the table has it: in the reader's unit, which stands with its name. */
 function shown(value: number, name: string, reader: Reader): string {
   const quantity = parameterQuantity(name)
-  return quantity ? reader.format(value, quantity, { unit: false }) : plain(value)
+  return quantity
+    ? reader.format(value, quantity, { unit: false })
+    : decimalText(value, { digits: DIGITS, locale: reader.locale })
 }
 
 export function intervalWords({ interval, name, state }: FittedParameter, reader: Reader): string {

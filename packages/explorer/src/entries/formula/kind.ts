@@ -100,7 +100,7 @@ function known(
   return Object.fromEntries(
     names.flatMap(name => {
       const here =
-        given[name] ??
+        (Object.hasOwn(given, name) ? given[name] : undefined) ??
         liveValue(name, { scenario, settled: settled.outcome === 'settled' ? settled : null, input })
       return here ? [[name, here]] : []
     }),
@@ -123,7 +123,7 @@ function work({ settings, refused, known: lives }: FormulaInput): FormulaResult[
   if (refused) return { outcome: 'none', ...refused }
   const found = treeOf(settings.from, Object.keys(lives))
   if (!found.ok) return { outcome: 'none', reason: found.reason, values: found.values }
-  const worked = workOut(found.tree, name => amountOf(lives[name]))
+  const worked = workOut(found.tree, name => amountOf(Object.hasOwn(lives, name) ? lives[name] : undefined))
   if (!worked.ok) return { outcome: 'none', reason: worked.reason, values: worked.values }
   if (!Number.isFinite(worked.value)) return { outcome: 'none', reason: 'not a number', values: {} }
   const proposal = proposedUnit(worked.dimension)
@@ -136,7 +136,10 @@ function work({ settings, refused, known: lives }: FormulaInput): FormulaResult[
       reason: 'unit does not fit',
       values: { unit, received: nameOf(worked.dimension), proposal },
     }
-  return { outcome: 'value', value: worked.value / told.unit.factor, unit }
+  const value = worked.value / told.unit.factor
+  return Number.isFinite(value)
+    ? { outcome: 'value', value, unit }
+    : { outcome: 'none', reason: 'not a number', values: {} }
 }
 
 /** A value that a reader writes, with its unit, over what is set, what follows from it, and other such values. */

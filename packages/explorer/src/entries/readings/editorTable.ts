@@ -104,7 +104,7 @@ export function rowRemarks(
       {
         row: row - 1,
         column: column !== undefined && heads.includes(column) ? column : null,
-        sentence: said.problem({ expected, received }),
+        sentence: said.problem({ expected: words.modelSays(expected), received: words.modelSays(received) }),
         kind,
       },
     ]
@@ -115,7 +115,7 @@ export function rowRemarks(
     ...result.leftOut.map(({ row, why }) => ({
       row: row - 1,
       column: null,
-      sentence: said.leftOutRow(why),
+      sentence: said.leftOutRow(words.modelSays(why)),
       kind: 'note' as const,
     })),
   ]
@@ -128,8 +128,13 @@ export function tableRemarks(result: ReadingsResult, reader: Reader) {
   const whole = (list: readonly TableProblem[]) =>
     list.flatMap(({ row, path, column, expected, received }) => {
       if (row !== undefined && row >= 1) return []
-      const sentence = said.problem({ expected, received })
-      return [column === undefined ? sentence : said.placed({ column: column || path, sentence })]
+      const sentence = said.problem({
+        expected: words.modelSays(expected),
+        received: words.modelSays(received),
+      })
+      return [
+        column === undefined ? sentence : said.placed({ column: column || words.modelSays(path), sentence }),
+      ]
     })
   const isUsual = (header: string) =>
     result.columns.some(column => column.header === header && OFTEN_EMPTY.includes(column.name ?? ''))

@@ -27,6 +27,7 @@ import { sheets } from './sheets.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
 import { text } from './text.ts'
+import { workingSays } from './workingSays.ts'
 
 /**
  * What the book says of itself, in English, a file for each part of it: here the parts that every page needs, in
@@ -64,6 +65,7 @@ export const english = {
   sideView,
   map,
   modelSays,
+  workingSays,
   rack,
   setting,
   text,

@@ -7,7 +7,7 @@ export const cautions = {
   'steep at the land': ({ value, limit }: CautionValues) =>
     `der Rasen hängt mit einer Steigung von ${value} in die Rille; über ${limit} ist das Modell des Filzes überdehnt.`,
   'wide spread under grooves': ({ value, limit }: CautionValues) =>
-    `der Rasen verteilt die Last über das ${value}-Fache der Kontaktlänge; über ${limit} kann das schnelle Modell der Rillenwalze um mehr als 2 % danebenliegen.`,
+    `der Rasen verteilt die Last über das ${value}\u2011Fache der Kontaktlänge; über ${limit} kann das schnelle Modell der Rillenwalze um mehr als 2 % danebenliegen.`,
   'grooves while mowing': () =>
     'hinter einer Rillenwalze trägt das Modell auf Rasen, der Last verteilt, 2 bis 9 % zu wenig.',
   'large strain': ({ value, limit }: CautionValues) =>

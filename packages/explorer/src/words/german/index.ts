@@ -28,6 +28,7 @@ import { sheets } from './sheets.ts'
 import { sideView, sideViewFigure, sideViewWorkings } from './sideView.ts'
 import { list, percent } from './speaking.ts'
 import { text } from './text.ts'
+import { workingSays } from './workingSays.ts'
 
 /** German has every sentence that English has, with the same values in it. */
 type FirstWords = typeof english
@@ -67,6 +68,7 @@ export const german: FirstWords = {
   sideView,
   map,
   modelSays,
+  workingSays,
   rack,
   setting,
   text,

@@ -14,9 +14,9 @@ export const map = {
     peakPressure: 'Druck',
   },
   softnessWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
-    `Die Weichheit macht mehr aus als die Masse: Von ${low} bis ${high} wächst der Wert auf das ${byMass}-Fache, vom festesten zum weichsten Rasen auf das ${bySoftness}-Fache.`,
+    `Die Weichheit macht mehr aus als die Masse: Von ${low} bis ${high} wächst der Wert auf das ${byMass}\u2011Fache, vom festesten zum weichsten Rasen auf das ${bySoftness}\u2011Fache.`,
   massWins: ({ low, high, byMass, bySoftness }: Values<'low' | 'high' | 'byMass' | 'bySoftness'>) =>
-    `Die Masse macht mehr aus als die Weichheit: Von ${low} bis ${high} wächst der Wert auf das ${byMass}-Fache, vom festesten zum weichsten Rasen auf das ${bySoftness}-Fache.`,
+    `Die Masse macht mehr aus als die Weichheit: Von ${low} bis ${high} wächst der Wert auf das ${byMass}\u2011Fache, vom festesten zum weichsten Rasen auf das ${bySoftness}\u2011Fache.`,
   ends: ({
     low,
     high,

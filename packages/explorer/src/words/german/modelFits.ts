@@ -99,6 +99,7 @@ export const modelFits: readonly Phrase[] = [
     'the search ended at its bound, and would have gone on if it could',
     'die Suche endete an der Schranke und wäre weitergegangen, wenn sie gekonnt hätte',
   ],
+  ['all readings are of one foot ({foot}); {why}', 'alle Messwerte stammen von einem Fuß ({foot}); {why}'],
   ['all readings are of one foot ({foot})', 'alle Messwerte stammen von einem Fuß ({foot})'],
   [
     'the feet are too much alike in size for this scatter',

@@ -81,7 +81,7 @@ export const question = {
     `${right} von ${count} in der Gruppe sagten das.`,
   note: {
     roller: (times: string) =>
-      `Die Tiefe ist auf das ${times}-Fache der Breite gezeichnet. Die Raute wurde vorher gesagt; der Ring ist die Antwort des Modells.`,
+      `Die Tiefe ist auf das ${times}\u2011Fache der Breite gezeichnet. Die Raute wurde vorher gesagt; der Ring ist die Antwort des Modells.`,
     other:
       'Die Raute wurde vorher gesagt; der Ring ist die Antwort des Modells. Ein gefüllter Punkt ist eine Schätzung der Gruppe.',
   },
