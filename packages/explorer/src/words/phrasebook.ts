@@ -1,8 +1,14 @@
 /** What the model says in English, with holes in braces, and the same in another language. */
 export type Phrase = readonly [english: string, other: string]
 
-/** A hole: `{name}` holds anything, `{name+}` a list with commas and "and", `{name;}` one with semicolons. */
-const HOLE = /\{(\w+)([+;]?)\}/g
+/**
+ * A hole: `{name}` holds anything, `{name#}` a number with its unit or one word, `{name+}` a list with commas and
+ * "and", `{name;}` one with semicolons.
+ */
+const HOLE = /\{(\w+)([+;#]?)\}/g
+// Of one sentence: what goes on after a full stop is told by itself.
+const ANYTHING = '((?:(?!\\. \\p{Lu}).)+?)'
+const ONE_VALUE = '(\\S+(?: \\S{1,8})?)'
 const NUMBER = /^[+\u2212-]?\d+\.\d+(?:e[+-]?\d+)?(?: \S{1,8})?$/
 const SENTENCES = /(?<=[.!?]) (?=\p{Lu})/u
 /** Sentences are told again whenever a figure is drawn: those told last are kept. */
@@ -18,7 +24,11 @@ const large = (text: string) => text.replace(/^./u, first => first.toUpperCase()
 function patternOf([english, other]: Phrase): Pattern {
   const holes = [...english.matchAll(HOLE)].map(([, name = '', parts = '']) => ({ name, parts }))
   const fixed = english.split(HOLE).filter((_, i) => i % 3 === 0)
-  return { whole: new RegExp(`^${fixed.map(escaped).join('(.+?)')}$`, 's'), holes, other }
+  const text = fixed.map((part, i) => {
+    const before = holes[i - 1]
+    return `${before ? (before.parts === '#' ? ONE_VALUE : ANYTHING) : ''}${escaped(part)}`
+  })
+  return { whole: new RegExp(`^${text.join('')}$`, 'su'), holes, other }
 }
 
 /**

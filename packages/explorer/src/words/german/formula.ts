@@ -30,6 +30,15 @@ const THINGS: Said = {
 }
 const thing = (name = ''): string => THINGS[name] ?? `etwas in ${name}`
 
+/** The parser speaks English; where it stopped can be said without it. */
+function shapeOf(why = ''): string {
+  const at = /\(char (\d+)\)/.exec(why)?.[1]
+  if (at !== undefined) return `ab Stelle ${at}`
+  return why.startsWith('names, numbers')
+    ? 'gelesen werden nur Namen, Zahlen, Maßeinheiten und Rechenzeichen'
+    : why
+}
+
 /** Why a formula has no value, each with what to change. */
 export const formulaReasons = {
   'formula is empty': () => 'Schreiben Sie, woraus der Wert berechnet wird, etwa drop / front.load.',
@@ -42,7 +51,7 @@ export const formulaReasons = {
   'formula sign': ({ sign, at }: Said) =>
     `„${sign}“ an Stelle ${at} hat hier keine Bedeutung: Namen, Zahlen, Maßeinheiten, Klammern und + − × ÷ ^ haben eine.`,
   'formula length': ({ most }: Said) => `Das ist länger, als gelesen werden kann: höchstens ${most} Zeichen.`,
-  'formula shape': ({ text, why }: Said) => `„${text}“ ist nicht lesbar (${why}).`,
+  'formula shape': ({ text, why }: Said) => `„${text}“ ist nicht lesbar (${shapeOf(why)}).`,
   'name unknown': ({ name, near }: Said) =>
     near === '' ? `Hier heißt nichts „${name}“.` : `Hier heißt nichts „${name}“; meinten Sie ${near}?`,
   'function unknown': ({ name, known }: Said) =>

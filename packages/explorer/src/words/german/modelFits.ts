@@ -138,9 +138,9 @@ export const modelFits: readonly Phrase[] = [
     'was sie trennt, ist kleiner als die Streuung der Messwerte',
   ],
   ['the scatter of the readings is too large for it', 'die Streuung der Messwerte ist dafür zu groß'],
+  ['the model has no slopes where the fit ended', 'das Modell hat keine Steigungen, wo die Anpassung endete'],
   // Laws side by side.
   ['Least AICc: {first}; above it {others+}.', 'Kleinstes AICc: {first}; darüber {others}.'],
-  ['{law} by {n}', '{law} um {n}'],
   [
     'These readings do not tell {one} from {other}.',
     'Diese Messwerte unterscheiden die Gesetze nicht: {one} und {other}.',
@@ -191,6 +191,7 @@ export const modelFits: readonly Phrase[] = [
     'the turf that comes nearest bottoms out under {n} of {count} readings, row {row} first',
     'der Rasen, der am nächsten kommt, ist unter {n} von {count} Messwerten am Anschlag, zuerst unter Zeile {row}',
   ],
+  ['a law made by formulaLaw', 'ein von formulaLaw gemachtes Gesetz'],
   // How a search ended.
   ['converged: nothing is left of the residuals', 'am Ziel: Es bleibt nichts übrig'],
   [
@@ -235,4 +236,6 @@ export const modelFits: readonly Phrase[] = [
     'failed: the model has no answer at the start, nor at the others that were tried',
     'das Modell hat am Anfang kein Ergebnis, auch nicht an den anderen, die versucht wurden',
   ],
+  ['stopped: {why}', '{why}'],
+  ['failed: {why}', '{why}'],
 ]
