@@ -52,6 +52,13 @@ const lineOf = (name: string): readonly [number, number] => {
   return [of.line.low, of.line.high]
 }
 
+/** A unit that leans sideways on grooves is integrated along its rollers for every cell: no draft fits in a frame. */
+function isDear({ unit }: MapInput): boolean {
+  const leans = unit.body.offset || unit.slopeAcross || unit.loads?.some(({ offset }) => offset)
+  const grooved = [unit.frontRoller, unit.rearRoller].some(({ surface }) => surface.kind === 'grooved')
+  return Boolean(leans) && grooved
+}
+
 function spaced([low, high]: readonly [number, number], count: number, logarithmic: boolean): Float64Array {
   return Float64Array.from({ length: count }, (_, i) => {
     const t = i / (count - 1)
@@ -126,17 +133,19 @@ export const map: Kind<'map', MapSettings, MapInput, MapResult> = {
     }
   },
   compute: input =>
-    answer(() => ({
-      result: {
-        ...mapOf(
-          input,
-          spaced(input.softnesses, DRAFT_SOFTNESSES[input.unit.frontRoller.surface.kind], true),
-          spaced(input.masses, DRAFT_MASSES, false),
-        ),
-        places: [],
-      },
-      cautions: [],
-    })),
+    isDear(input)
+      ? { outcome: 'later' }
+      : answer(() => ({
+          result: {
+            ...mapOf(
+              input,
+              spaced(input.softnesses, DRAFT_SOFTNESSES[input.unit.frontRoller.surface.kind], true),
+              spaced(input.masses, DRAFT_MASSES, false),
+            ),
+            places: [],
+          },
+          cautions: [],
+        })),
   refine: (input, onStep) =>
     answer(() => {
       const softnesses = spaced(input.softnesses, FINE_CELLS, true)
