@@ -161,6 +161,18 @@ describe('a roller of the rack', () => {
     expectNear(again.unit.benchHeight, benchHeight, identity)
   })
 
+  it('however thin and short can be given grooves', () => {
+    for (const [name, value] of [
+      ['rollers.peg 2.length', 3e-3],
+      ['rollers.peg 2.diameter', 1e-3],
+    ] as const) {
+      const small = set(scenario, name, value)
+      const surface = settable('rollers.peg 2.surface')
+      if (surface?.kind !== 'choice') return expect.fail('no choice of surface')
+      expect(scenarioProblems(surface.set(small, 'grooved'))).toEqual([])
+    }
+  })
+
   it('is refused where two rollers would touch', () => {
     expect(refusalOf(scenario, 'frontRoller.diameter', 0.34)).toEqual({
       reason: 'rollers touch',

@@ -174,9 +174,14 @@ function surfaceOf(place: Place): ChoiceSettable {
 }
 
 /** Grooves to begin with that a small roller can have. */
-function fitting(grooves: Grooves, { diameter }: Roller): Grooves {
-  const quarter = diameter / 4
-  return grooves.depth <= quarter ? grooves : { ...grooves, depth: quarter }
+function fitting({ pitch, land, depth }: Grooves, { diameter, length }: Roller): Grooves {
+  const narrow = Math.min(1, length / land)
+  return {
+    kind: 'grooved',
+    pitch: narrow * pitch,
+    land: Math.min(land, length),
+    depth: Math.min(depth, diameter / 4),
+  }
 }
 
 const settablesAt = (place: Place): readonly Settable[] => [
