@@ -10,6 +10,7 @@ import {
   exportFit,
   fitCompliance,
   judgeFit,
+  laws,
   methodsParagraph,
   readTable,
 } from '../../../packages/model/src/index.ts'
@@ -86,6 +87,14 @@ describe('what the model says stands in the German phrasebook', () => {
     expect(leftIn(said)).toEqual(IN_A_FILE)
   })
 
+  it('as where a law comes from', () => {
+    const sources = Object.values(laws).map(({ source }: { readonly source: string }) => source)
+    const worded = sources.filter(source => /\b(?!and\b)[a-z]{3}/.test(source))
+    expect(worded.length).toBeGreaterThan(2)
+    expect(leftIn(worded)).toEqual([])
+    expect(sources.filter(source => / and /.test(modelSays(source)))).toEqual([])
+  })
+
   it('where words are put into a sentence', () => {
     expect(
       leftIn([
@@ -112,7 +121,7 @@ describe('what is judged of a fit', () => {
     const fit = fitCompliance(question)
     if (fit.outcome === 'failed') return [fit.why]
     const { lackOfFit, cannotTell, residuals } = judgeFit({ question, fit })
-    const laws = (['linear', 'power', 'stiffening', 'logarithmic'] as const).map(law => ({
+    const tried = (['linear', 'power', 'stiffening', 'logarithmic'] as const).map(law => ({
       law,
       free: parametersOf(law)
         .filter(name => name !== 'spread')
@@ -127,7 +136,7 @@ describe('what is judged of a fit', () => {
       ...fit.notes,
       ...fit.leftOut.map(({ why }) => why),
       ...intervals.filter(why => why !== ''),
-      ...compareLaws({ readings, laws, noise }).sentences,
+      ...compareLaws({ readings, laws: tried, noise }).sentences,
       methodsParagraph({ fit, noise }),
       methodsParagraph({
         fit,

@@ -110,7 +110,7 @@ export class LawEditor extends LitElement {
             html`<option value=${kind} ?selected=${kind === law.kind}>${lawName(kind, reader)}</option>`,
         )}</select>
       </div>
-      <p class="note" id="equation">${equation}, ${said.from(source)}</p>
+      <p class="note" id="equation">${equation}, ${said.from(this.reader.words.modelSays(source))}</p>
       <div role="status">${this.refused ? html`<p class="caution">${said.refused(lawName(this.refused, reader))}</p>` : nothing}</div>
       ${this.numbers()}${this.points()}${this.expression()}${this.layers()}`
   }

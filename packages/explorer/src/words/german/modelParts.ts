@@ -36,6 +36,15 @@ export const modelParts: readonly Phrase[] = [
   ['others', 'andere'],
   ['another', 'etwas anderes'],
   ['more', 'mehr'],
+  // Where laws come from, after "nach".
+  [
+    'hyperbolic closure: Kondner 1963; Bandis 1983 (from memory)',
+    'hyperbolischer Schließung: Kondner 1963; Bandis 1983 (aus dem Gedächtnis)',
+  ],
+  ['Fritsch and Carlson 1980', 'Fritsch und Carlson 1980'],
+  ['compaction of snow and foams', 'der Verdichtung von Schnee und Schäumen'],
+  ['springs in series', 'Federn in Reihe'],
+  ['its writer', 'eigener Vorschrift'],
   // Names of numbers and laws.
   ['{name} of every set', '{name} jeder Gruppe'],
   ['{name} of set {set}', '{name} ({set})'],
