@@ -66,6 +66,16 @@ describe('limits', () => {
     )
   })
 
+  test('a spread too small to tell is none, however small', () => {
+    const cases = fc.record({ roller: rollers, turf: springs, condition: conditions, load: loads })
+    const tiny = fc.constantFrom(1e-11, 1e-13, 1e-20, 1e-124, 5e-324)
+    most(fc.tuple(cases, tiny), 100, ([one, spread]) =>
+      compared(one, { ...one, turf: { ...one.turf, spread } }, one.load, (a, b) =>
+        expectNear(a, b, stated(1e-7)),
+      ),
+    )
+  })
+
   test('a groove that is all land is no groove', () => {
     const cases = fc.record({ roller: rollerWith(grooved), turf: turfs, condition: conditions, load: loads })
     most(cases, 200, one => {

@@ -64,16 +64,19 @@ export function turfProblems(turf: Turf, path: string): Problem[] {
   ]
 }
 
+/** A picometre: a mat this thin carries less beside an edge than a double can tell from none, and its bend has no room. */
+const NO_SPREAD: Metres = 1e-12
+
 /**
  * Shear that the turf mat carries.
  *
- *   G = l² p_r/s; the local spread at a sinkage is l_z = √(G z/p(z))
+ *   G = l² p_r/s, none below a picometre of spread; the local spread at a sinkage is l_z = √(G z/p(z))
  *
  * Units   → G [N/m]
  * Source  Pasternak 1954; Filonenko-Borodich 1940 (docs/physics.md §2.2)
  */
 export const shearOf = (turf: Turf): number =>
-  ((turf.spread ?? 0) ** 2 * REFERENCE_PRESSURE) / softnessOf(turf.law)
+  (turf.spread ?? 0) < NO_SPREAD ? 0 : ((turf.spread ?? 0) ** 2 * REFERENCE_PRESSURE) / softnessOf(turf.law)
 
 /** How far turf at this sinkage carries load sideways, m. */
 export function spreadAt(turf: Turf, sinkage: Metres): Metres {
