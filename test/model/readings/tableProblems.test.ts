@@ -179,3 +179,12 @@ describe('what can be but seldom is comes as a note', () => {
     expect(readOrFail('point,sinkage_mm\n0.5,0.5').notes).toMatchObject([{ row: 2, column: 'point' }])
   })
 })
+
+test('numbers of a size that nothing has are refused', () => {
+  const text = lines('load_kg,sinkage_mm,sd_mm', '1e308,0.5,0.1', '5,0.5,1e-300', '5,-1e40,0.1')
+  expect(problemsOf(text).problems.map(told)).toEqual([
+    'row 2, load_kg: expected a number of a size that can be calculated with, received 1e308',
+    'row 3, sd_mm: expected a number of a size that can be calculated with, received 1e-300',
+    'row 4, sinkage_mm: expected a number of a size that can be calculated with, received -1e40',
+  ])
+})

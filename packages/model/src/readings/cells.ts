@@ -30,9 +30,15 @@ function isDate(text: string): boolean {
   return read.getUTCMonth() === month - 1 && read.getUTCDate() === day
 }
 
+/** No size of anything in SI lies beyond these: such a number is a slip, and would come back as infinite or as nothing. */
+const SMALLEST = 1e-30
+const GREATEST = 1e30
+
 /** What a number cannot be. */
 function impossible(value: number, { can }: NumberColumn): string | undefined {
   const { above, atLeast, atMost, whole } = can
+  if (!(Math.abs(value) <= GREATEST) || (above === 0 && value > 0 && value < SMALLEST))
+    return 'a number of a size that can be calculated with'
   if (above !== undefined && !(value > above)) return `more than ${above}`
   if (atLeast !== undefined && !(value >= atLeast))
     return atMost === undefined ? `at least ${atLeast}` : `${atLeast} to ${atMost}`
