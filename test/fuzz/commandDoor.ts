@@ -135,7 +135,8 @@ export const commandDoor = door({
     scenario: scenarios,
     rows,
   }),
-  within: 3,
+  // A command may take its time, which a page may not: a map on turf that hardly locks takes some seconds.
+  within: 15,
   async check({ command, words: rest, scenario, rows: readings }) {
     writeFileSync(scenarioFile, JSON.stringify(writeScenario(scenario)))
     writeFileSync(
