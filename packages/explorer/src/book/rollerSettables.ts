@@ -193,6 +193,7 @@ function choiceOf(position: Position): ChoiceSettable {
   return {
     kind: 'choice',
     name: fittedAt(position).path,
+    named: true,
     options: scenario => Object.keys(scenario.rollers),
     value: scenario => fittedName(scenario, position) ?? '',
     set: (scenario, option) => fitRoller(scenario, position, option),

@@ -61,6 +61,8 @@ export type QuantitySettable = {
 export type ChoiceSettable = {
   readonly kind: 'choice'
   readonly name: string
+  /** Its options are names that people gave: they are said as they stand, even where one is a word of the page too. */
+  readonly named?: true
   options(scenario: Scenario): readonly string[]
   value(scenario: Scenario): string
   set(scenario: Scenario, option: string): Scenario

@@ -214,6 +214,7 @@ const parameterNames = Object.keys(lawParameters)
 export const turfChoice: ChoiceSettable = {
   kind: 'choice',
   name: 'turf',
+  named: true,
   options: scenario => Object.keys(scenario.turfs),
   value: scenario => scenario.turf,
   set: (scenario, turf) => ({ ...scenario, turf }),

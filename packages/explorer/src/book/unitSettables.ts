@@ -160,6 +160,7 @@ const cylinder: readonly QuantitySettable[] = [
 const unitChoice: ChoiceSettable = {
   kind: 'choice',
   name: 'unit',
+  named: true,
   options: scenario => Object.keys(unitsOf(scenario)),
   value: scenario => scenario.unitName ?? '',
   set: (scenario, name) =>

@@ -118,7 +118,7 @@ export class ChoiceSetting extends LitElement {
             value=${option}
             .checked=${live(option === present)}
             @change=${() => announce(this, 'choose', { name: of.name, option })}
-          >${options[option] ?? option}
+          >${of.named ? option : (options[option] ?? option)}
         </label>`,
       )}
     </fieldset>`

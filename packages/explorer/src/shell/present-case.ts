@@ -143,7 +143,7 @@ export class PresentCase extends LitElement {
     const value = of.value(scenario)
     const unlisted = name === 'frontRoller' && fittedName(scenario) === null
     const options = of.options(scenario)
-    const say = (option: string) => words.options[option] ?? option
+    const say = (option: string) => (of.named ? option : (words.options[option] ?? option))
     const said = unlisted ? words.presentCase.unlisted : say(value)
     const label = words.presentCase.parts[name]
     if (options.length < 2 && !unlisted)

@@ -40,6 +40,7 @@ export class FitSettingsList extends LitElement {
         display: flex;
         flex: 1 1 20rem;
         flex-wrap: wrap;
+        min-width: 0;
         justify-content: space-between;
         align-items: baseline;
         gap: 0 var(--s-4);

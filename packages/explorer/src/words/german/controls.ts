@@ -99,7 +99,7 @@ export const control = {
   more: (name: string) => `${name}, mehr`,
   less: (name: string) => `${name}, weniger`,
   notKnown: 'nicht bekannt',
-  empty: 'kein Messwert',
+  empty: 'ohne Wert',
   unlikely: ({ value, low, high }: Values<'value' | 'low' | 'high'>) =>
     `${value} gilt wie eingegeben, üblich sind aber ${low} bis ${high}. War eine andere Maßeinheit gemeint?`,
 }

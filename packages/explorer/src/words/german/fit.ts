@@ -102,8 +102,8 @@ export const fit = {
     datums: { known: 'bekannt', 'per set': 'unbekannt, einer je Gruppe' },
     noise: 'Streuung eines Messwerts',
     noises: {
-      'as given': 'wie die Messwerte sagen, sonst aus dem, was übrig bleibt',
-      estimated: 'aus dem, was übrig bleibt',
+      'as given': 'wie angegeben, sonst aus dem Rest',
+      estimated: 'aus dem Rest',
       known: 'bekannt:',
     },
     loss: 'Weit abliegende Messwerte',

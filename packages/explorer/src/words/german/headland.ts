@@ -21,12 +21,12 @@ export const headland = {
   table: {
     caption: 'Das Regal in dieser Kurve',
     roller: 'Walze',
-    sections: 'Segmente',
+    sections: 'Teile',
     load: 'Last',
-    greatest: 'rutscht an den Enden',
+    greatest: 'an den Enden',
     mean: 'im Mittel',
-    rootMeanSquare: 'quadratisches Mittel',
-    work: 'Reibungsarbeit',
+    rootMeanSquare: 'quadr. M.',
+    work: 'Reibung',
     slides: 'rutscht ganz',
   },
 }

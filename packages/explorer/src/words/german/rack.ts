@@ -4,7 +4,7 @@ const walzen = (count: number) => `${counted(count)} ${count === 1 ? 'Walze' : '
 
 export const surfaces = {
   smooth: 'glatt',
-  grooved: ({ land, pitch }: Values<'land' | 'pitch'>) => `Steg ${land} von ${pitch}`,
+  grooved: ({ land, pitch }: Values<'land' | 'pitch'>) => `Steg ${land}/${pitch}`,
   fitted: 'montiert',
 }
 
@@ -22,25 +22,25 @@ export const rack = {
   fittedLowest: ({ bench, name, by }: Values<'bench' | 'name' | 'by'>) =>
     `Bleibt die Einstellhöhe ${bench}, schneidet keine tiefer als die montierte; ${name} schneidet am höchsten, um ${by}.`,
   allAlike: 'Alle schneiden auf derselben Höhe.',
-  note: 'Druck: unter einem Steg, an der tiefsten Linie. Einzustellen: die Einstellhöhe, mit der jeweiligen Walze gemessen, die den Schnitt der montierten hält.',
+  note: 'Druck: unter einem Steg, an der tiefsten Linie. Relief: wie weit der Rasen in den Rillen aufsteht. Einstellen: die Einstellhöhe, mit der jeweiligen Walze gemessen, die den Schnitt der montierten hält.',
   caption: 'Das Regal im Vergleich',
   roller: 'Walze',
   columns: {
     mass: 'Masse',
     load: 'Last',
-    sinkage: 'sinkt ein',
+    sinkage: 'Tiefe',
     pressure: 'Druck',
-    relief: 'Rasen steht auf',
-    benchHeight: 'einzustellen',
+    relief: 'Relief',
+    benchHeight: 'einstellen',
     change: 'Änderung',
-    effectiveHeight: 'schneidet',
+    effectiveHeight: 'Schnitt',
     sliding: 'rutscht',
   },
   sort: (column: string) => `Sortieren nach: ${column}`,
-  within: (tolerance: string) => `schattiert: höchstens ${tolerance} von der montierten entfernt`,
-  fit: 'montieren',
+  within: (tolerance: string) => `schattiert: ±${tolerance} um die montierte`,
+  fit: 'anbauen',
   touching: 'voll',
-  noGrooves: 'keine Rillen',
+  noGrooves: 'keines',
   bottomsOut: 'am Anschlag',
   cannotHold: 'geht nicht',
   notKnown: 'nicht bekannt',

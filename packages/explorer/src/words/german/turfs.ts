@@ -18,15 +18,15 @@ export const turfs = {
     `${name} sinkt bei 10 kPa ${softness} ein, und diese Einheit schneidet darauf auf ${height}; am tiefsten schnitte sie auf ${lowName}, auf ${low}, und am höchsten auf ${highName}, auf ${high}.`,
   bottomsOutHere: (name: string) =>
     `Auf ${name} ist der Rasen am Anschlag: Diese Einheit hat dort keine Schnitthöhe.`,
-  note: 'Eine Kurve je Grün, was auch immer es drückt; der Ring ist die tiefste Linie der Vorderwalze auf dem gewählten Grün. „Schneidet“: die Höhe der gewählten Einheit auf dem jeweiligen Grün.',
+  note: 'Eine Kurve je Grün, was auch immer es drückt; der Ring ist die tiefste Linie der Vorderwalze auf dem gewählten Grün. „Schnitt“: die Höhe der gewählten Einheit auf dem jeweiligen Grün.',
   caption: 'Die Grüns',
   turf: 'Grün',
   columns: {
     law: 'Gesetz',
     softness: 'Weichheit',
-    spread: 'Lastverteilung',
+    spread: 'Verteilung',
     rebound: 'Rückfederung',
-    effectiveHeight: 'schneidet',
+    effectiveHeight: 'Schnitt',
   },
   inHand: 'gewählt',
   stand: 'darauf stellen',
